@@ -1,0 +1,69 @@
+package io.ovenmark.goal;
+
+import static java.util.Objects.requireNonNull;
+
+import io.ovenmark.json.Extras;
+import io.ovenmark.worksheet.Basis;
+import io.ovenmark.worksheet.Figure;
+import java.math.BigDecimal;
+import java.util.OptionalDouble;
+
+/**
+ * A limit on one figure.
+ *
+ * @param figure which figure
+ * @param basis for what it is stated; {@link Basis#PIECE} for figures that are not macros
+ * @param atLeast least value that keeps the limit; empty for none
+ * @param atMost greatest value that keeps the limit; empty for none
+ * @param extras unknown fields
+ */
+public record Limit(
+    Figure figure, Basis basis, OptionalDouble atLeast, OptionalDouble atMost, Extras extras) {
+  /** Checks that there is at least one bound and that they are not reversed. */
+  public Limit {
+    requireNonNull(figure, "figure");
+    requireNonNull(basis, "basis");
+    requireNonNull(extras, "extras");
+    if (atLeast.isEmpty() && atMost.isEmpty()) {
+      throw new IllegalArgumentException(
+          "The limit on " + figure.label() + " has no bound.\nAdd at_least or at_most.");
+    }
+    if (atLeast.isPresent() && atMost.isPresent() && atLeast.getAsDouble() > atMost.getAsDouble()) {
+      throw new IllegalArgumentException(
+          "The bounds on " + figure.label() + " contradict each other.\n"
+              + "Make at_least no greater than at_most.");
+    }
+  }
+
+  /**
+   * The limit in words.
+   *
+   * @return such as {@code at most 4 g net carbohydrate a piece}
+   */
+  public String inWords() {
+    String unit = figure.unit().isEmpty() ? "" : " " + figure.unit();
+    StringBuilder out = new StringBuilder();
+    if (atLeast.isPresent()) {
+      out.append("at least ").append(plain(atLeast.getAsDouble())).append(unit);
+    }
+    if (atMost.isPresent()) {
+      out.append(out.isEmpty() ? "" : " and ");
+      out.append("at most ").append(plain(atMost.getAsDouble())).append(unit);
+    }
+    out.append(' ').append(figure.label());
+    if (figure.isMacro()) {
+      out.append(
+          switch (basis) {
+            case PIECE -> " a piece";
+            case BATCH -> " a batch";
+            case DOUGH_100_G -> " per 100 g dough";
+            case BAKED_100_G -> " per 100 g baked";
+          });
+    }
+    return out.toString();
+  }
+
+  private static String plain(double value) {
+    return BigDecimal.valueOf(value).stripTrailingZeros().toPlainString();
+  }
+}

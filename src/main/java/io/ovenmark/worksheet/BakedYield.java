@@ -1,0 +1,40 @@
+package io.ovenmark.worksheet;
+
+import io.ovenmark.bake.Bake;
+import io.ovenmark.bake.Piece;
+import io.ovenmark.measure.Quantity;
+import java.util.List;
+
+/**
+ * How much of the dough mass is left after the oven, from weighed pieces.
+ *
+ * @param share baked mass divided by dough mass over all pieces of which both were weighed; unknown
+ *     when there is none
+ * @param pieces how many pieces that rests on
+ */
+public record BakedYield(Quantity share, int pieces) {
+  /** Nothing was weighed. */
+  public static final BakedYield UNMEASURED = new BakedYield(Quantity.UNKNOWN, 0);
+
+  /**
+   * From the bakes of one formula blob.
+   *
+   * @param bakes the bakes
+   * @return total baked mass by total dough mass
+   */
+  public static BakedYield measured(List<Bake> bakes) {
+    double dough = 0;
+    double baked = 0;
+    int count = 0;
+    for (Bake bake : bakes) {
+      for (Piece piece : bake.pieces()) {
+        if (piece.doughGrams().isPresent() && piece.bakedGrams().isPresent()) {
+          dough += piece.doughGrams().getAsDouble();
+          baked += piece.bakedGrams().getAsDouble();
+          count++;
+        }
+      }
+    }
+    return count == 0 ? UNMEASURED : new BakedYield(Quantity.known(baked / dough), count);
+  }
+}

@@ -1,0 +1,164 @@
+package io.ovenmark.worksheet;
+
+import io.ovenmark.measure.Quantity;
+import io.ovenmark.pantry.Food;
+import io.ovenmark.pantry.Nutrient;
+import io.ovenmark.pantry.Nutrients;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * How energy is worked out. Which rule was used is always named beside the figure.
+ *
+ * <p>US factors, 21 CFR 101.9(c)(1)(i)(C) and (F): protein 4, fat 9, carbohydrate less
+ * non-digestible carbohydrate and sugar alcohols 4, soluble non-digestible carbohydrate 2, insoluble
+ * 0, sugar alcohols by kind (isomalt, lactitol 2.0, xylitol 2.4, maltitol 2.1, sorbitol 2.6,
+ * hydrogenated starch hydrolysates 3.0, mannitol 1.6, erythritol 0); allulose 0.4 (FDA guidance,
+ * 2020). EU factors, Regulation (EU) No 1169/2011, Annex XIV: protein 4, fat 9, carbohydrate without
+ * fibre and polyols 4, polyols 2.4, erythritol 0, fibre 2, alcohol 7; allulose, which the annex does
+ * not name, counts as carbohydrate. Where the kind of a polyol or the soluble share of the fibre is
+ * unknown, the result lies between the bounds they allow.
+ */
+public enum EnergyRule {
+  /** The foods' own stated energy. */
+  FOODS("foods"),
+  /** Factors of the United States. */
+  US_FACTORS("US factors"),
+  /** Factors of the European Union. */
+  EU_FACTORS("EU factors");
+
+  private static final double PROTEIN = 4;
+  private static final double FAT = 9;
+  private static final double CARBOHYDRATE = 4;
+  private static final double ALCOHOL = 7;
+  private static final double SOLUBLE_FIBRE_US = 2;
+  private static final double FIBRE_EU = 2;
+  private static final double ALLULOSE_US = 0.4;
+  private static final double POLYOL_EU = 2.4;
+  private static final double GREATEST_POLYOL_US = 3.0;
+  private static final Map<String, Double> POLYOLS_US =
+      Map.of(
+          "isomalt", 2.0,
+          "lactitol", 2.0,
+          "xylitol", 2.4,
+          "maltitol", 2.1,
+          "sorbitol", 2.6,
+          "hydrogenated starch hydrolysates", 3.0,
+          "mannitol", 1.6,
+          "erythritol", 0.0);
+
+  /** What carbohydrate by difference leaves open when the proximates nearly sum to 100 g. */
+  private static final double BALANCE_ROUNDING_GRAMS = 0.1;
+
+  private final String key;
+
+  EnergyRule(String key) {
+    this.key = key;
+  }
+
+  /**
+   * The name in JSON and for people.
+   *
+   * @return such as {@code US factors}
+   */
+  public String key() {
+    return key;
+  }
+
+  /**
+   * Finds a rule by its name.
+   *
+   * @param key such as {@code foods}
+   * @return the rule, empty when there is none
+   */
+  public static Optional<EnergyRule> withKey(String key) {
+    for (EnergyRule rule : values()) {
+      if (rule.key.equals(key)) {
+        return Optional.of(rule);
+      }
+    }
+    return Optional.empty();
+  }
+
+  /**
+   * Energy of 100 g of a food.
+   *
+   * @param food the food
+   * @return kcal, possibly bounded or unknown
+   */
+  public Quantity energyPer100g(Food food) {
+    Nutrients n = food.per100g();
+    if (this == FOODS) {
+      return n.get(Nutrient.ENERGY);
+    }
+    Quantity carbohydrate = n.get(Nutrient.CARBOHYDRATE);
+    Quantity fibre = n.get(Nutrient.FIBRE).noMoreThan(carbohydrate);
+    Quantity polyols = n.get(Nutrient.POLYOLS).noMoreThan(carbohydrate);
+    Quantity allulose = n.get(Nutrient.ALLULOSE).noMoreThan(carbohydrate);
+    Quantity fixed =
+        n.get(Nutrient.PROTEIN)
+            .times(PROTEIN)
+            .plus(n.get(Nutrient.FAT).times(FAT))
+            .plus(alcohol(n).times(ALCOHOL));
+    Quantity rest =
+        this == US_FACTORS
+            ? us(food, carbohydrate, fibre, polyols, allulose)
+            : eu(food, carbohydrate, fibre, polyols);
+    return fixed.plus(rest).notNegative();
+  }
+
+  /** Carbohydrate at 4 less what each special part falls short of 4; keeps the bounds tight. */
+  private static Quantity us(
+      Food food, Quantity carbohydrate, Quantity fibre, Quantity polyols, Quantity allulose) {
+    Quantity soluble = food.per100g().get(Nutrient.SOLUBLE_FIBRE).noMoreThan(fibre);
+    return carbohydrate
+        .times(CARBOHYDRATE)
+        .minus(fibre.times(CARBOHYDRATE))
+        .plus(soluble.times(SOLUBLE_FIBRE_US))
+        .minus(polyols.times(polyolShortfall(food)))
+        .minus(allulose.times(CARBOHYDRATE - ALLULOSE_US))
+        .notNegative();
+  }
+
+  private static Quantity eu(
+      Food food, Quantity carbohydrate, Quantity fibre, Quantity polyols) {
+    double polyol = isErythritol(food) ? 0 : POLYOL_EU;
+    Quantity shortfall =
+        food.polyol().isPresent() || polyols.equals(Quantity.ZERO)
+            ? Quantity.known(CARBOHYDRATE - polyol)
+            : Quantity.between(CARBOHYDRATE - POLYOL_EU, CARBOHYDRATE);
+    return carbohydrate
+        .times(CARBOHYDRATE)
+        .minus(fibre.times(CARBOHYDRATE - FIBRE_EU))
+        .minus(polyols.times(shortfall))
+        .notNegative();
+  }
+
+  private static Quantity polyolShortfall(Food food) {
+    return food.polyol()
+        .map(kind -> POLYOLS_US.get(kind.toLowerCase(Locale.ROOT)))
+        .map(factor -> Quantity.known(CARBOHYDRATE - factor))
+        .orElse(Quantity.between(CARBOHYDRATE - GREATEST_POLYOL_US, CARBOHYDRATE));
+  }
+
+  private static boolean isErythritol(Food food) {
+    return food.polyol().filter(kind -> kind.equalsIgnoreCase("erythritol")).isPresent();
+  }
+
+  /** Unknown alcohol cannot be more than what the other parts leave of 100 g. */
+  private static Quantity alcohol(Nutrients n) {
+    Quantity alcohol = n.get(Nutrient.ALCOHOL);
+    if (alcohol.isKnown()) {
+      return alcohol;
+    }
+    double others =
+        n.get(Nutrient.WATER).low()
+            + n.get(Nutrient.PROTEIN).low()
+            + n.get(Nutrient.FAT).low()
+            + n.get(Nutrient.CARBOHYDRATE).low()
+            + n.get(Nutrient.ASH).low();
+    double left = Math.max(0, 100 - others);
+    return left <= BALANCE_ROUNDING_GRAMS ? Quantity.ZERO : alcohol.noMoreThan(Quantity.known(left));
+  }
+}
