@@ -128,6 +128,11 @@ public final class GitStore implements AutoCloseable {
     return repository;
   }
 
+  /** What a commit that JGit has parsed says, for {@code io.ovenmark.notebook.index} alone. */
+  public static CommitFacts facts(RevCommit commit) {
+    return StoredObjects.facts(commit);
+  }
+
   /**
    * Who the user said to be in Git's configuration of the repository or of the user.
    *
