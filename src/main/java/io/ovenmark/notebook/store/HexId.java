@@ -1,0 +1,28 @@
+package io.ovenmark.notebook.store;
+
+import java.util.Locale;
+
+/** What the ids of commits and blobs have in common. */
+final class HexId {
+  static final int LENGTH = 40;
+  static final int ABBREVIATED_LENGTH = 10;
+
+  private HexId() {}
+
+  static String check(String what, String hex) {
+    if (hex == null || hex.length() != LENGTH || !isHex(hex)) {
+      throw new IllegalArgumentException(what + " takes 40 hexadecimal digits, not " + hex);
+    }
+    return hex.toLowerCase(Locale.ROOT);
+  }
+
+  static boolean isHex(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (!(c >= '0' && c <= '9' || c >= 'a' && c <= 'f' || c >= 'A' && c <= 'F')) {
+        return false;
+      }
+    }
+    return !text.isEmpty();
+  }
+}

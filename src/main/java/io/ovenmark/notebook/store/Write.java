@@ -1,0 +1,100 @@
+package io.ovenmark.notebook.store;
+
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * A commit to be made: some files of a branch and the head the writer has seen.
+ *
+ * <pre>{@code
+ * Write write =
+ *     Write.to("main", store.head("main"), author, time, "Less water")
+ *         .put("formulas/seeded-lupin-bun.json", bytes)
+ *         .trailer("Formula", "seeded-lupin-bun");
+ * }</pre>
+ *
+ * @param branch the branch without {@code refs/heads/}
+ * @param expectedHead the head the writer has seen; empty if the branch has no commit yet
+ * @param otherParents further parents of a merge, empty for an ordinary commit
+ * @param changes for each path its new bytes, or empty to delete the file
+ * @param author who writes
+ * @param time when, kept to the second and to the minute of the offset
+ * @param message subject and, after an empty line, body
+ * @param trailers {@code Key: value} lines put under the message
+ */
+public record Write(
+    String branch,
+    Optional<CommitId> expectedHead,
+    List<CommitId> otherParents,
+    SortedMap<String, Optional<byte[]>> changes,
+    Author author,
+    OffsetDateTime time,
+    String message,
+    SortedMap<String, String> trailers) {
+
+  /** Copies the collections; the byte arrays must not be changed afterwards. */
+  public Write {
+    Objects.requireNonNull(branch, "branch");
+    Objects.requireNonNull(expectedHead, "expectedHead");
+    Objects.requireNonNull(author, "author");
+    Objects.requireNonNull(time, "time");
+    Objects.requireNonNull(message, "message");
+    otherParents = List.copyOf(otherParents);
+    changes = Collections.unmodifiableSortedMap(new TreeMap<>(changes));
+    trailers = Collections.unmodifiableSortedMap(new TreeMap<>(trailers));
+  }
+
+  /** A write of no files yet; see {@link #put} and {@link #delete}. */
+  public static Write to(
+      String branch,
+      Optional<CommitId> expectedHead,
+      Author author,
+      OffsetDateTime time,
+      String message) {
+    return new Write(
+        branch, expectedHead, List.of(), new TreeMap<>(), author, time, message, new TreeMap<>());
+  }
+
+  /** The same write that also gives a file these bytes. */
+  public Write put(String path, byte[] bytes) {
+    return change(path, Optional.of(bytes));
+  }
+
+  /** The same write that also deletes a file; a file that does not exist stays so. */
+  public Write delete(String path) {
+    return change(path, Optional.empty());
+  }
+
+  /** The same write with one more trailer. */
+  public Write trailer(String key, String value) {
+    SortedMap<String, String> more = new TreeMap<>(trailers);
+    more.put(key, value);
+    return new Write(
+        branch, expectedHead, otherParents, changes, author, time, message, more);
+  }
+
+  /** The same write as a merge of one more commit. */
+  public Write merging(CommitId parent) {
+    List<CommitId> more = new ArrayList<>(otherParents);
+    more.add(parent);
+    return new Write(branch, expectedHead, more, changes, author, time, message, trailers);
+  }
+
+  /** The same write on another head, to be tried again after {@link WriteOutcome.Moved}. */
+  public Write onto(Optional<CommitId> head) {
+    return new Write(branch, head, otherParents, changes, author, time, message, trailers);
+  }
+
+  private Write change(String path, Optional<byte[]> bytes) {
+    SortedMap<String, Optional<byte[]>> more = new TreeMap<>(changes);
+    more.put(path, bytes);
+    return new Write(
+        branch, expectedHead, otherParents, more, author, time, message, trailers);
+  }
+}
