@@ -1,0 +1,73 @@
+package io.ovenmark.desk;
+
+import io.ovenmark.pantry.Allergen;
+import io.ovenmark.worksheet.Basis;
+import io.ovenmark.worksheet.Figure;
+import io.ovenmark.worksheet.Macros;
+import io.ovenmark.worksheet.Worksheet;
+import io.ovenmark.worksheet.WorksheetLine;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What to mind when a formula is baked and eaten. Cautions, not advice: local codes and licensed
+ * practice decide. Sources: 71 °C for egg dishes, USDA Food Safety and Inspection Service; raw flour,
+ * FDA consumer advice; polyols above 10 %, Regulation (EU) No 1169/2011, Annex III, 2.4; xylitol and
+ * dogs, FDA consumer update; lupin and peanut, common clinical caution, from memory.
+ */
+final class Cautions {
+  private static final double POLYOL_PERCENT = 10;
+
+  private Cautions() {}
+
+  static List<String> of(Worksheet sheet) {
+    List<String> cautions = new ArrayList<>();
+    if (!sheet.allergens().isEmpty()) {
+      cautions.add(
+          "Contains "
+              + String.join(", ", sheet.allergens().stream().map(Allergen::key).toList())
+              + ". Traces from the bench and from packages are not counted; read every label.");
+    }
+    if (!sheet.allergensUnknownIn().isEmpty()) {
+      cautions.add(
+          "Allergens are unknown in " + String.join(", ", sheet.allergensUnknownIn())
+              + ": read the package before serving.");
+    }
+    if (sheet.allergens().contains(Allergen.EGGS)) {
+      cautions.add(
+          "Contains egg: bake until the centre reaches 71 °C (160 °F), and follow local food codes.");
+    }
+    boolean flour =
+        sheet.lines().stream()
+            .anyMatch(line -> line.line().flour() || line.line().food().contains("flour"));
+    if (flour) {
+      cautions.add("Raw flour is not ready to eat: do not taste the dough.");
+    }
+    if (sheet.allergens().contains(Allergen.LUPIN)) {
+      cautions.add("Contains lupin: people allergic to peanut can react to it.");
+    }
+    polyols(sheet, cautions);
+    if (sheet.lines().stream().anyMatch(Cautions::isXylitol)) {
+      cautions.add("Contains xylitol, which is poisonous to dogs.");
+    }
+    cautions.add(
+        "Figures are an aid for development. Whoever takes medicine for blood sugar or blood"
+            + " pressure should settle changes of diet with those who treat them.");
+    return cautions;
+  }
+
+  private static void polyols(Worksheet sheet, List<String> cautions) {
+    Macros baked = sheet.macros().get(Basis.BAKED_100_G);
+    Macros dough = sheet.macros().get(Basis.DOUGH_100_G);
+    boolean weighed = sheet.bakedYield().share().isKnown();
+    double percent = (weighed ? baked : dough).get(Figure.POLYOLS).low();
+    if (percent > POLYOL_PERCENT) {
+      cautions.add("Above 10 % polyols: excessive consumption may produce laxative effects.");
+    }
+  }
+
+  private static boolean isXylitol(WorksheetLine line) {
+    return line.line().food().contains("xylitol")
+        || line.food().flatMap(food -> food.polyol()).filter("xylitol"::equals).isPresent();
+  }
+}

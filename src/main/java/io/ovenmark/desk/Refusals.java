@@ -1,0 +1,44 @@
+package io.ovenmark.desk;
+
+import io.ovenmark.json.UnreadableException;
+import io.ovenmark.notebook.Refusal;
+import io.ovenmark.notebook.store.StoreException;
+import java.util.Optional;
+
+/**
+ * Turns what was thrown into what a person can act on: one place for the command line and the page.
+ */
+public final class Refusals {
+  private Refusals() {}
+
+  /**
+   * The refusal that a throwable stands for.
+   *
+   * @param thrown what a verb threw
+   * @return the refusal; empty for a fault of the program
+   */
+  public static Optional<Refusal> of(Throwable thrown) {
+    if (thrown instanceof Refusal refusal) {
+      return Optional.of(refusal);
+    }
+    if (thrown instanceof UnreadableException unreadable) {
+      return Optional.of(Refusal.of(unreadable.problems()));
+    }
+    if (thrown instanceof StoreException store) {
+      return Optional.of(
+          new Refusal(reason(store.reason()), store.where(), store.getMessage(), ""));
+    }
+    return Optional.empty();
+  }
+
+  private static Refusal.Reason reason(StoreException.Reason reason) {
+    return switch (reason) {
+      case NOT_A_REPOSITORY, UNSUPPORTED_REPOSITORY, CORRUPT -> Refusal.Reason.NOT_A_NOTEBOOK;
+      case MISSING, AMBIGUOUS -> Refusal.Reason.NOT_FOUND;
+      case NAME_TAKEN -> Refusal.Reason.EXISTS;
+      case LOCKED, OPERATION_IN_PROGRESS, CHECKED_OUT, REFUSED, DISK ->
+          Refusal.Reason.NOT_WRITABLE;
+      case PATH_OUTSIDE, NOT_A_FILE, BAD_NAME, BAD_MESSAGE -> Refusal.Reason.INVALID;
+    };
+  }
+}

@@ -1,0 +1,220 @@
+package io.ovenmark.desk;
+
+import io.ovenmark.bake.Bake;
+import io.ovenmark.change.Change;
+import io.ovenmark.change.ChangeSentences;
+import io.ovenmark.change.FormulaDiff;
+import io.ovenmark.formula.Formula;
+import io.ovenmark.goal.GoalCheck;
+import io.ovenmark.json.UnreadableException;
+import io.ovenmark.measure.Quantity;
+import io.ovenmark.notebook.Address;
+import io.ovenmark.notebook.Contents;
+import io.ovenmark.notebook.FormulaWriter;
+import io.ovenmark.notebook.Notebook;
+import io.ovenmark.notebook.Revision;
+import io.ovenmark.notebook.VariantWriter;
+import io.ovenmark.notebook.store.CommitId;
+import io.ovenmark.notebook.store.TagFacts;
+import io.ovenmark.pantry.Food;
+import io.ovenmark.worksheet.Basis;
+import io.ovenmark.worksheet.Figure;
+import io.ovenmark.worksheet.Worksheet;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The development timeline of a formula: what changed from revision to revision, what that made of
+ * the figures, and the bakes.
+ */
+public final class ShowTimeline {
+  private final Desk desk;
+
+  /**
+   * Works on a desk.
+   *
+   * @param desk the desk
+   */
+  public ShowTimeline(Desk desk) {
+    this.desk = desk;
+  }
+
+  /**
+   * Draws it up.
+   *
+   * @param line a formula, for the main line with all variants, or one variant, for its line of
+   *     history from the beginning
+   * @return the revisions, newest first
+   */
+  public Views.TimelineView call(Address line) {
+    Notebook notebook = desk.notebook();
+    String slug = line.formula();
+    List<Bake> bakes = notebook.bakes(slug);
+    Map<CommitId, TagFacts> published = notebook.published(slug);
+    List<Views.TimelineEntry> entries = new ArrayList<>();
+    Address main = Address.latest(slug, Optional.empty());
+    if (line.variant().isPresent()) {
+      addLine(entries, line, 0, bakes, published);
+    } else {
+      addLine(entries, main, 0, bakes, published);
+      for (String variant : notebook.variants(slug)) {
+        Address branch = Address.latest(slug, Optional.of(variant));
+        addLine(entries, branch, notebook.forkNumber(branch), bakes, published);
+      }
+    }
+    newestFirst(entries);
+    Revision newest = notebook.newest(line);
+    Optional<Desk.Sheet> sheet = readable(newest, bakes);
+    return new Views.TimelineView(
+        slug,
+        sheet.map(s -> s.worksheet().formula().name()).orElse(slug),
+        line.variant().orElse(null),
+        sheet.flatMap(Desk.Sheet::goal).map(GoalViews::view).orElse(null),
+        entries,
+        new ListFormulas(desk).variants(slug, bakes),
+        notebook.handEdits().containsKey(slug));
+  }
+
+  /** By time, newest first; revisions of one line never change places, whatever their clocks say. */
+  private static void newestFirst(List<Views.TimelineEntry> entries) {
+    Map<String, List<Views.TimelineEntry>> lines = new LinkedHashMap<>();
+    for (Views.TimelineEntry entry : entries) {
+      lines
+          .computeIfAbsent(String.valueOf(entry.variant()), name -> new ArrayList<>())
+          .add(entry);
+    }
+    entries.clear();
+    while (!lines.isEmpty()) {
+      String newest = null;
+      for (Map.Entry<String, List<Views.TimelineEntry>> each : lines.entrySet()) {
+        if (newest == null || later(last(each.getValue()), last(lines.get(newest)))) {
+          newest = each.getKey();
+        }
+      }
+      List<Views.TimelineEntry> line = lines.get(newest);
+      entries.add(line.remove(line.size() - 1));
+      if (line.isEmpty()) {
+        lines.remove(newest);
+      }
+    }
+  }
+
+  private static Views.TimelineEntry last(List<Views.TimelineEntry> line) {
+    return line.get(line.size() - 1);
+  }
+
+  private static boolean later(Views.TimelineEntry a, Views.TimelineEntry b) {
+    return java.time.OffsetDateTime.parse(a.time())
+        .isAfter(java.time.OffsetDateTime.parse(b.time()));
+  }
+
+  private void addLine(
+      List<Views.TimelineEntry> entries,
+      Address line,
+      int after,
+      List<Bake> bakes,
+      Map<CommitId, TagFacts> published) {
+    Revision before = null;
+    for (Revision revision : desk.notebook().revisions(line)) {
+      if (revision.number() > after) {
+        entries.add(entry(revision, before, bakes, published));
+      }
+      before = revision;
+    }
+  }
+
+  private Views.TimelineEntry entry(
+      Revision revision, Revision before, List<Bake> bakes, Map<CommitId, TagFacts> published) {
+    List<Views.ProblemView> problems = new ArrayList<>();
+    Optional<Desk.Sheet> sheet = Optional.empty();
+    List<Views.ChangeView> changes = List.of();
+    try {
+      sheet = Optional.of(desk.sheet(revision, bakes));
+      changes = before == null ? List.of() : changes(before, revision);
+    } catch (UnreadableException e) {
+      e.problems().stream().map(ListFormulas::problem).forEach(problems::add);
+    }
+    TagFacts tag = published.get(revision.commit());
+    Optional<GoalCheck> goal = sheet.flatMap(Desk.Sheet::goal);
+    return new Views.TimelineEntry(
+        revision.address().toString(),
+        revision.number(),
+        revision.address().variant().orElse(null),
+        revision.commit().hex(),
+        revision.blob().hex(),
+        revision.time().toString(),
+        revision.author().name(),
+        revision.note(),
+        revision.details().isEmpty() ? null : revision.details(),
+        revision.merge(),
+        firstWord(revision.trailers().get(FormulaWriter.RESTORES)),
+        firstWord(revision.trailers().get(VariantWriter.CARRIES)),
+        tag == null ? null : tag.message(),
+        changes,
+        sheet.map(s -> figures(s.worksheet())).orElse(null),
+        goal.map(check -> GoalViews.met(check.outcome())).orElse(null),
+        Desk.bakesOf(revision.blob().hex(), bakes).stream()
+            .map(bake -> BakeViews.view(bake, List.of(revision.address().toString())))
+            .toList(),
+        problems);
+  }
+
+  private List<Views.ChangeView> changes(Revision before, Revision after) {
+    Formula from = desk.notebook().formula(before);
+    Formula to = desk.notebook().formula(after);
+    Contents old = desk.notebook().at(before.commit());
+    Contents now = desk.notebook().at(after.commit());
+    ChangeSentences sentences =
+        new ChangeSentences(
+            id ->
+                to.line(id)
+                    .or(() -> from.line(id))
+                    .map(found -> name(found.food(), now, old))
+                    .orElse(id),
+            food -> name(food, now, old));
+    return FormulaDiff.between(from, to).stream()
+        .map(change -> new Views.ChangeView(kind(change), sentences.of(change)))
+        .toList();
+  }
+
+  private static String name(String food, Contents now, Contents old) {
+    return now.food(food).or(() -> old.food(food)).map(Food::name).orElse(food);
+  }
+
+  private static String kind(Change change) {
+    return change
+        .getClass()
+        .getSimpleName()
+        .replaceAll("([a-z])([A-Z])", "$1_$2")
+        .toLowerCase(Locale.ROOT);
+  }
+
+  private static FigureSet figures(Worksheet worksheet) {
+    Map<String, Quantity> figures = new LinkedHashMap<>();
+    for (Figure figure : Figure.values()) {
+      if (!figure.isMacro()) {
+        figures.put(figure.key(), worksheet.figure(figure, Basis.PIECE));
+      }
+    }
+    for (Figure figure : Figure.macros()) {
+      figures.put(figure.key(), worksheet.figure(figure, Basis.PIECE));
+    }
+    return new FigureSet(figures);
+  }
+
+  private Optional<Desk.Sheet> readable(Revision revision, List<Bake> bakes) {
+    try {
+      return Optional.of(desk.sheet(revision, bakes));
+    } catch (UnreadableException damaged) {
+      return Optional.empty();
+    }
+  }
+
+  private static String firstWord(String text) {
+    return text == null ? null : text.split(" ", 2)[0];
+  }
+}

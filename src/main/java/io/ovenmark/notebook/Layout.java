@@ -1,0 +1,59 @@
+package io.ovenmark.notebook;
+
+import io.ovenmark.measure.Slug;
+import java.util.Optional;
+
+/** Where things are kept in a notebook: paths, branches and tags, said once. */
+final class Layout {
+  static final String MAIN = "main";
+  static final String SETTINGS = "notebook.json";
+  static final String FORMULAS = "formulas";
+  static final String PANTRY = "pantry";
+  static final String GOALS = "goals";
+  static final String BAKES = "bakes";
+  static final String PHOTOS = "photos";
+  static final String VARIANTS = "variant/";
+  static final String PUBLISHED = "published/";
+  private static final String JSON = ".json";
+
+  private Layout() {}
+
+  static String formula(String slug) {
+    return FORMULAS + "/" + slug + JSON;
+  }
+
+  static String food(String slug) {
+    return PANTRY + "/" + slug + JSON;
+  }
+
+  static String goal(String slug) {
+    return GOALS + "/" + slug + JSON;
+  }
+
+  static String bakes(String formula) {
+    return BAKES + "/" + formula;
+  }
+
+  static String variantBranch(String formula, String name) {
+    return VARIANTS + formula + "/" + name;
+  }
+
+  static String publishedTag(Address line, int number) {
+    return PUBLISHED + line.line() + "/" + number;
+  }
+
+  /** The slug of a file directly in a folder; empty for any other path or an odd name. */
+  static Optional<String> slugIn(String folder, String path) {
+    String prefix = folder + "/";
+    if (!path.startsWith(prefix) || !path.endsWith(JSON)) {
+      return Optional.empty();
+    }
+    String name = path.substring(prefix.length(), path.length() - JSON.length());
+    return Slug.isSlug(name) ? Optional.of(name) : Optional.empty();
+  }
+
+  /** The bake's name in its file's path. */
+  static String bakeId(String path) {
+    return path.substring(path.lastIndexOf('/') + 1, path.length() - JSON.length());
+  }
+}
