@@ -13,7 +13,7 @@ final class KindGuess {
 
   private static final int FRUITS = 9;
   private static final int VEGETABLES = 11;
-  private static final double MOIST = 60;
+  private static final double MOIST = 50;
   private static final double MOSTLY_FAT = 70;
 
   private static final List<String> SYRUPS = List.of("syrup", "honey", "molass", "nectar");
