@@ -6,13 +6,13 @@ import java.io.Reader;
 import java.util.Arrays;
 
 /**
- * Reads records of delimited text one at a time from a stream of any length, without making texts of
- * fields that nobody asks for. A field may stand in quotes, in which a doubled quote is one quote;
- * whether a quoted field may hold line breaks is the format's matter (RFC 4180: yes; the ASCII files
- * of SR28: no).
+ * Reads records of delimited text one at a time from a stream of any length, without making texts
+ * of fields that nobody asks for. A field may stand in quotes, in which a doubled quote is one
+ * quote; whether a quoted field may hold line breaks is the format's matter (RFC 4180: yes; the
+ * ASCII files of SR28: no).
  */
 final class DelimitedReader {
-  /** Longest record; more means that a quote was never closed or that it is another kind of file. */
+  /** Longest record; more means a quote that was never closed or another kind of file. */
   private static final int LONGEST = 1 << 20;
 
   private final Reader in;

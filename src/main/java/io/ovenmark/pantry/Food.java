@@ -27,7 +27,8 @@ import java.util.function.UnaryOperator;
  * @param per100g composition of 100 g edible portion; figures may be unknown
  * @param household what its household measures weigh, in the source's order
  * @param densityGramsPerMillilitre density; empty when unknown
- * @param allergens the allergens it contains; empty set for none of them, empty optional for unknown
+ * @param allergens the allergens it contains; empty set for none of them, empty optional for
+ *     unknown
  * @param polyol which sugar alcohol its polyols are, such as {@code erythritol}; empty when unknown
  *     or without meaning
  * @param price what it costs; empty when unknown

@@ -49,7 +49,8 @@ public final class FoodCodec {
         source
             .map(FoodCodec::source)
             .orElse(new Source(Source.Kind.OWN, Optional.empty(), Optional.empty()));
-    Nutrients per100g = fields.object("per_100_g").map(FoodCodec::figures).orElse(Nutrients.UNKNOWN);
+    Nutrients per100g =
+        fields.object("per_100_g").map(FoodCodec::figures).orElse(Nutrients.UNKNOWN);
     List<HouseholdMeasure> household = fields.objects("household", FoodCodec::household);
     OptionalDouble density = fields.number("density_g_per_ml", 0.01, 25);
     Optional<String> polyol = fields.text("polyol");

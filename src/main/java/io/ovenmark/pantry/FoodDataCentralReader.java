@@ -11,8 +11,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
- * Reads the CSV files of FoodData Central (RFC 4180, UTF-8, first row names the columns). Needed are
- * food.csv and food_nutrient.csv; nutrient.csv is used to check units, food_portion.csv with
+ * Reads the CSV files of FoodData Central (RFC 4180, UTF-8, first row names the columns). Needed
+ * are food.csv and food_nutrient.csv; nutrient.csv is used to check units, food_portion.csv with
  * measure_unit.csv for household weights, branded_food.csv for servings. Column names and ids are
  * those of the published files, read in public copies. That the figures of branded foods whose
  * serving is in millilitres are per 100 ml is from memory; such foods are left out.

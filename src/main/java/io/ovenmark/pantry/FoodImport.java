@@ -14,9 +14,9 @@ import java.util.TreeSet;
 /**
  * Reads foods from a food table that a person has downloaded: the ASCII files of the USDA National
  * Nutrient Database for Standard Reference, Release 28, or the CSV files of USDA FoodData Central,
- * in a folder or in a zip file. The files are read as a stream and only the chosen foods are held, so
- * that hundreds of megabytes take little memory. A wrong layout is refused; a faulty row is left out,
- * counted and reported; a figure that is not there stays unknown.
+ * in a folder or in a zip file. The files are read as a stream and only the chosen foods are held,
+ * so that hundreds of megabytes take little memory. A wrong layout is refused; a faulty row is left
+ * out, counted and reported; a figure that is not there stays unknown.
  *
  * <pre>{@code
  * Result result = FoodImport.read(Path.of("sr28asc.zip"),

@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
 
 /**
  * Reads the ASCII files of SR28: fields divided by carets, texts between tildes, ISO-8859-1, no row
- * of names. The columns are those of the release's documentation (file formats of FOOD_DES, NUT_DATA
- * and WEIGHT), checked against published copies of rows.
+ * of names. The columns are those of the release's documentation (file formats of FOOD_DES,
+ * NUT_DATA and WEIGHT), checked against published copies of rows.
  */
 final class Sr28Reader extends TableReader {
   static final String FOODS = "FOOD_DES.txt";

@@ -62,7 +62,7 @@ abstract class TableReader {
       return field == null ? "" : at.text(field).strip();
     }
 
-    /** A number of 0 or more up to a limit; empty when there is none, or it is faulty (reported). */
+    /** A number from 0 to a limit; empty when there is none or it is faulty (reported). */
     OptionalDouble number(String column, double most) {
       String text = text(column);
       if (text.isEmpty()) {

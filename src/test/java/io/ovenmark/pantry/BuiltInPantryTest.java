@@ -106,8 +106,8 @@ class BuiltInPantryTest {
   }
 
   /**
-   * Energy by the specific Atwater factors for protein, fat and carbohydrate that SR28 lists for the
-   * food (file FOOD_DES, after USDA Agriculture Handbook 74).
+   * Energy by the specific Atwater factors for protein, fat and carbohydrate that SR28 lists for
+   * the food (file FOOD_DES, after USDA Agriculture Handbook 74).
    */
   @ParameterizedTest
   @CsvSource({
@@ -131,9 +131,9 @@ class BuiltInPantryTest {
   }
 
   /**
-   * SR28 works out carbohydrate as what is left of 100 g. The exceptions are SR28's own: acetic acid
-   * of vinegar and the carbon dioxide of baking soda are in none of the columns; carbohydrate of soy
-   * protein isolate would be negative; the rest was not worked out by difference.
+   * SR28 works out carbohydrate as what is left of 100 g. The exceptions are SR28's own: acetic
+   * acid of vinegar and the carbon dioxide of baking soda are in none of the columns; carbohydrate
+   * of soy protein isolate would be negative; the rest was not worked out by difference.
    */
   @Test
   void theProximatesOfSr28FoodsAddUpToOneHundredGrams() {

@@ -31,9 +31,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * The fixtures hold a few foods of SR28 in the layout of its ASCII files (columns beside the figures
- * partly from memory) and the same foods in the layout of FoodData Central's CSV files (FDC ids from
- * memory). Rows that the tests add themselves are invented.
+ * The fixtures hold a few foods of SR28 in the layout of its ASCII files (columns beside the
+ * figures partly from memory) and the same foods in the layout of FoodData Central's CSV files (FDC
+ * ids from memory). Rows that the tests add themselves are invented.
  */
 class FoodImportTest {
   private static final List<String> SR28 = List.of("FOOD_DES.txt", "NUT_DATA.txt", "WEIGHT.txt");
