@@ -13,12 +13,12 @@ import java.util.Optional;
  *
  * <p>US factors, 21 CFR 101.9(c)(1)(i)(C) and (F): protein 4, fat 9, carbohydrate less
  * non-digestible carbohydrate and sugar alcohols 4, soluble non-digestible carbohydrate 2,
- * insoluble 0, sugar alcohols by kind (isomalt, lactitol 2.0, xylitol 2.4, maltitol 2.1, sorbitol 2.6,
- * hydrogenated starch hydrolysates 3.0, mannitol 1.6, erythritol 0); allulose 0.4 (FDA guidance,
- * 2020). EU factors, Regulation (EU) No 1169/2011, Annex XIV: protein 4, fat 9, carbohydrate
- * without fibre and polyols 4, polyols 2.4, erythritol 0, fibre 2, alcohol 7; allulose, which the
- * annex does not name, counts as carbohydrate. Where the kind of a polyol or the soluble share of the fibre is
- * unknown, the result lies between the bounds they allow.
+ * insoluble 0, sugar alcohols by kind (isomalt, lactitol 2.0, xylitol 2.4, maltitol 2.1, sorbitol
+ * 2.6, hydrogenated starch hydrolysates 3.0, mannitol 1.6, erythritol 0); allulose 0.4 (FDA
+ * guidance, 2020). EU factors, Regulation (EU) No 1169/2011, Annex XIV: protein 4, fat 9,
+ * carbohydrate without fibre and polyols 4, polyols 2.4, erythritol 0, fibre 2, alcohol 7;
+ * allulose, which the annex does not name, counts as carbohydrate. Where the kind of a polyol or
+ * the soluble share of the fibre is unknown, the result lies between the bounds they allow.
  */
 public enum EnergyRule {
   /** The foods' own stated energy. */

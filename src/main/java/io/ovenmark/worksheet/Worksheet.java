@@ -36,8 +36,8 @@ import java.util.function.Predicate;
  *
  * <p>Where a mass is unknown, what is stated for 100 g or for a piece of stated dough mass is
  * bounded by the extreme compositions that the unknown mass allows, and a batch figure is a lower
- * bound. A measured loss that is more than all the water of the dough leaves no water; nothing else is taken
- * away. A line of 0 g still counts for allergens: it names a food that is at hand.
+ * bound. A measured loss that is more than all the water of the dough leaves no water; nothing else
+ * is taken away. A line of 0 g still counts for allergens: it names a food that is at hand.
  *
  * @param formula what was worked out
  * @param policy how

@@ -17,9 +17,9 @@ import org.junit.jupiter.params.provider.CsvSource;
  * Method: Greenfield and Southgate, Food composition data, 2nd ed., FAO 2003, "Calculation of the
  * composition of dishes prepared from recipes". Values: USDA National Nutrient Database for
  * Standard Reference, Release 28 (SR28), the same food before and after the oven: pie crust 18402
- * and 18336, whole-wheat bread 18077 and 18078, rye bread 18060 and 18061. The share left follows from the
- * published water contents, (100 − before) / (100 − after); the prediction is within 0.9 % of every
- * other published figure, which is the rounding of its last digit.
+ * and 18336, whole-wheat bread 18077 and 18078, rye bread 18060 and 18061. The share left follows
+ * from the published water contents, (100 − before) / (100 − after); the prediction is within 0.9 %
+ * of every other published figure, which is the rounding of its last digit.
  */
 class BakedPairsTest {
   private static final double GREATEST_DIFFERENCE = 0.009;

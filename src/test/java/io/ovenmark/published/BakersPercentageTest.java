@@ -18,9 +18,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Baker's percentage: the flour is 100 %, each line its mass divided by the mass of the flour.
- * Common practice of the baking trade, no single source. The first row is computed by hand; the next
- * three are worked in teaching material of the trade; the last has the masses of the biscuits of
- * dishes.csv.
+ * Common practice of the baking trade, no single source. The first row is computed by hand; the
+ * next three are worked in teaching material of the trade; the last has the masses of the biscuits
+ * of dishes.csv.
  */
 class BakersPercentageTest {
 

@@ -19,9 +19,9 @@ import org.junit.jupiter.params.provider.CsvSource;
  * A formula as a person writes it, in ounces, pounds, spoons and cups, against the figures
  * published for one piece. Source: Baking Powder Biscuits, USDA Recipe for Child Care Centers,
  * Institute of Child Nutrition, public domain: 25 pieces. The source states the dry milk twice and
- * differently (5 oz; 1/2 cup 2 tbsp, which is 42.5 g) and so the baking powder (3/4 oz; 7 tsp, which
- * is 32.2 g): its figures fit the volumes, which are used here. Tolerances: energy 2 %, grams 0.5,
- * sodium 3 %.
+ * differently (5 oz; 1/2 cup 2 tbsp, which is 42.5 g) and so the baking powder (3/4 oz; 7 tsp,
+ * which is 32.2 g): its figures fit the volumes, which are used here. Tolerances: energy 2 %, grams
+ * 0.5, sodium 3 %.
  */
 class BiscuitsTest {
   private static final Formula BISCUITS =
