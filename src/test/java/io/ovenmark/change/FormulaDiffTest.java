@@ -67,8 +67,8 @@ class FormulaDiffTest {
 
   @ParameterizedTest
   @CsvSource({
-    "1 kg, 1000 g", "½ tsp, 0.5 tsp", "1/3 kg, 333.333333333 g", "1 lb, 16 oz", "3 large, 3.0 large",
-    "150 grams, 150 g", "0 g, 0 kg"
+    "1 kg, 1000 g", "½ tsp, 0.5 tsp", "1/3 kg, 333.333333333 g", "1 lb, 16 oz",
+    "3 large, 3.0 large", "150 grams, 150 g", "0 g, 0 kg"
   })
   void theSameAmountInOtherCharactersIsOnlyRewritten(String one, String other) {
     assertThat(amounts(one, other))

@@ -115,7 +115,7 @@ class MethodTextTest {
   @Test
   void runsPutTogetherGiveBothTextsBack() {
     Random random = new Random(5);
-    String[] stock = {"a", "bb", " ", "\n", ".", "é", "👩‍🍳", "\uD83D", "\uDC69", "\u0301", "1", ","};
+    String[] stock = {"a", "bb", " ", "\n", ".", "é", "👩‍🍳", "\uD83D", "\uDC69", "\u0301", "1"};
     for (int round = 0; round < 3000; round++) {
       String from = text(random, stock);
       String to = text(random, stock);

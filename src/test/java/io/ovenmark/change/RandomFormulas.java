@@ -40,8 +40,10 @@ public final class RandomFormulas {
           "\"quoted\" & more",
           "middle",
           " ");
-  private static final List<String> HEATS = List.of("205 °C", "401 °F", "190 °C", "400 °F", "-5 °C");
-  private static final List<String> VALUES = List.of("1", "\"x\"", "null", "{\"a\": [1, 2]}", "true");
+  private static final List<String> HEATS =
+      List.of("205 °C", "401 °F", "190 °C", "400 °F", "-5 °C");
+  private static final List<String> VALUES =
+      List.of("1", "\"x\"", "null", "{\"a\": [1, 2]}", "true");
   private static final List<String> NAMES = List.of("proof", "x.y", "Ö", "amounts");
   private static final List<String> SLUGS = List.of("low-carb", "egg-free", "wheat-bun");
 
