@@ -85,13 +85,20 @@ final class RepositoryFolder {
       throw new StoreException(
           Reason.CORRUPT,
           place.toString(),
-          "The Git repository in " + place + " cannot be opened: " + e.getMessage(),
+          "The Git repository in " + place + " cannot be opened, its configuration or HEAD is"
+              + " damaged (" + causes(e) + ").",
           e);
     } finally {
       if (!done && repository != null) {
         repository.close();
       }
     }
+  }
+
+  private static String causes(Throwable fault) {
+    String message = fault.getMessage();
+    Throwable cause = fault.getCause();
+    return cause == null ? message : message + ": " + causes(cause);
   }
 
   private static void refuseUnsupported(Repository repository, Path place) {

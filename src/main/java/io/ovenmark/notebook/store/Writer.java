@@ -313,7 +313,7 @@ final class Writer {
         throw new StoreException(
             Reason.NOT_A_FILE,
             change.getKey(),
-            change.getKey() + " cannot be a file and a folder at once: choose another name.");
+            "The path " + change.getKey() + " cannot be a file and a folder at once: choose another name.");
       }
     }
   }
