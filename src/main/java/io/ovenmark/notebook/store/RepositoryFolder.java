@@ -53,8 +53,6 @@ final class RepositoryFolder {
       fresh.create(false);
       StoredConfig config = fresh.getConfig();
       config.setBoolean("core", null, "autocrlf", false);
-      config.setBoolean("core", null, "trustctime", false);
-      config.setString("core", null, "checkstat", "minimal");
       config.save();
     } catch (InvalidRefNameException e) {
       throw new IllegalStateException(e);
