@@ -147,7 +147,7 @@ final class Checkout implements AutoCloseable {
     }
     DirCacheEntry entry;
     if (known != null && !known.isIntentToAdd()) {
-      entry = new DirCacheEntry(known);
+      entry = known;
     } else {
       entry = new DirCacheEntry(file.path());
       entry.setFileMode(FileMode.REGULAR_FILE);
