@@ -104,15 +104,20 @@ final class SyntaxFault {
           "Put texts in double quotes; write true, false and null in small letters.");
     }
     if (report.startsWith("Non-standard token")) {
-      return said(word() + " is not a number.", "Write null for a figure that is unknown.");
+      return said("The word " + word() + " is not a number.", "Write null for a figure that is unknown.");
+    }
+    if (report.startsWith("Illegal")) {
+      return controlCharacter();
+    }
+    if (report.contains("surrogate")) {
+      return said(
+          "A name holds only one half of an escaped character before this place.",
+          "Write the character itself instead of its escape.");
     }
     if (report.contains("escape")) {
       return said(
           "A backslash in a text is followed by something that has no meaning here.",
           "Write \\\\ for a backslash itself.");
-    }
-    if (report.startsWith("Illegal")) {
-      return controlCharacter();
     }
     if (report.contains("numeric value")) {
       return number();
