@@ -23,6 +23,9 @@ import java.util.function.Function;
  * same bytes.
  */
 public final class FormulaCodec {
+  /** More than a tonne on one line is taken for a slip of the keyboard. */
+  static final BigDecimal GREATEST_GRAMS = new BigDecimal("1000000");
+
   /** A line or stage of which the file may leave the id to be found. */
   private record Draft<T>(Optional<String> id, String wanted, Function<String, T> withId) {}
 

@@ -5,7 +5,6 @@ import static java.util.Objects.requireNonNull;
 import io.ovenmark.json.Extras;
 import io.ovenmark.measure.Amount;
 import io.ovenmark.measure.Slug;
-import java.math.BigDecimal;
 import java.util.Optional;
 
 /**
@@ -21,9 +20,6 @@ import java.util.Optional;
  */
 public record Line(
     String id, String food, Amount amount, boolean flour, Optional<String> note, Extras extras) {
-  /** More than a tonne on one line is taken for a slip of the keyboard. */
-  private static final BigDecimal GREATEST_GRAMS = new BigDecimal("1000000");
-
   /** Checks that nothing is null, that the names are slugs and that it is a tonne at most. */
   public Line {
     Slug.check(id);
@@ -42,7 +38,7 @@ public record Line(
    */
   static Amount checked(Amount amount) {
     requireNonNull(amount, "amount");
-    if (amount.grams().filter(grams -> grams.compareTo(GREATEST_GRAMS) > 0).isPresent()) {
+    if (amount.grams().filter(grams -> grams.compareTo(FormulaCodec.GREATEST_GRAMS) > 0).isPresent()) {
       throw new IllegalArgumentException(
           "The amount \"" + amount + "\" is more than a tonne.\nCheck the number and the unit.");
     }

@@ -20,10 +20,6 @@ public record Yield(
     Optional<Integer> pieces,
     OptionalDouble doughPerPieceGrams,
     OptionalDouble handlingLossPercent) {
-  /** Nothing stated. */
-  public static final Yield UNSTATED =
-      new Yield(Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty());
-
   /** Most pieces of a batch; the least is 1. */
   static final int MOST_PIECES = 100_000;
 
@@ -32,6 +28,10 @@ public record Yield(
 
   /** Share of a batch that may be lost; something must be left. */
   static final Range LOSS_PERCENT = new Range(0, 99.9);
+
+  /** Nothing stated. */
+  public static final Yield UNSTATED =
+      new Yield(Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty());
 
   /** Checks that nothing is null, that the figures are possible and not both forms stated. */
   public Yield {
