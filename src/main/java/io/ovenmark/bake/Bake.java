@@ -19,8 +19,8 @@ import java.util.regex.Pattern;
  *
  * @param formula slug of the formula
  * @param id name within the formula, {@code <date>-<n>}, such as {@code 2026-09-14-1}
- * @param address the revision that was baked, as a person reads it, such as {@code lupin-bun@5}, not
- *     blank
+ * @param address the revision that was baked, as a person reads it, such as {@code lupin-bun@5},
+ *     not blank
  * @param blob Git blob id of the formula file that was weighed, 40 hexadecimal digits
  * @param time when it went into the oven; zone in whole minutes
  * @param baker who baked; empty when not noted
@@ -79,7 +79,8 @@ public record Bake(
    *
    * @param blob the id
    * @return the same id
-   * @throws IllegalArgumentException with a sentence and a remedy when it is not 40 hexadecimal digits
+   * @throws IllegalArgumentException with a sentence and a remedy when it is not 40 hexadecimal
+   *     digits
    */
   static String checkedBlob(String blob) {
     if (!BLOB.matcher(blob).matches()) {

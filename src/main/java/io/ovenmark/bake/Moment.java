@@ -56,7 +56,9 @@ final class Moment {
    *     minutes
    */
   static void check(OffsetDateTime time) {
-    if (time.getYear() < 0 || time.getYear() > 9999 || time.getOffset().getTotalSeconds() % 60 != 0) {
+    if (time.getYear() < 0
+        || time.getYear() > 9999
+        || time.getOffset().getTotalSeconds() % 60 != 0) {
       throw new IllegalArgumentException(refusal(time.toString()));
     }
   }

@@ -76,7 +76,8 @@ public record Photo(
    *
    * @param file the path
    * @return the same path
-   * @throws IllegalArgumentException with a sentence and a remedy when it is not the path of a photo
+   * @throws IllegalArgumentException with a sentence and a remedy when it is not the path of a
+   *     photo
    */
   static String checkedFile(String file) {
     if (file.length() > LONGEST_PATH || !FILE.matcher(file).matches() || file.contains("..")) {

@@ -55,8 +55,8 @@ public record Piece(
    * How an attribute was scored.
    *
    * @param name such as {@code sweet}
-   * @param scores each taster's score from −2 (much too little) over 0 (just about right) to 2 (much
-   *     too much)
+   * @param scores each taster's score from −2 (much too little) over 0 (just about right) to 2
+   *     (much too much)
    * @param extras unknown fields
    */
   public record Attribute(String name, List<Double> scores, Extras extras) {
@@ -177,8 +177,8 @@ public record Piece(
   }
 
   /**
-   * Width divided by height; grows when the dough flows. After AACC International method 10-50, which
-   * takes six stacked cookies (from memory).
+   * Width divided by height; grows when the dough flows. After AACC International method 10-50,
+   * which takes six stacked cookies (from memory).
    *
    * @return the spread factor; empty unless both were measured
    */

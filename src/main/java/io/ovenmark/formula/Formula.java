@@ -120,8 +120,7 @@ public record Formula(
    * @return a new formula
    */
   public Formula withName(String next) {
-    return new Formula(
-        next, description, goal, reference, lines, method, bake, yield, extras);
+    return new Formula(next, description, goal, reference, lines, method, bake, yield, extras);
   }
 
   /**

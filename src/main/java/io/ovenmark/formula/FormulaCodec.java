@@ -19,8 +19,8 @@ import java.util.function.Function;
 
 /**
  * Reads and writes a formula's file, {@code formulas/<slug>.json}. Reading reports everything that
- * is wrong at once; a line or stage without an id gets one that no other carries; writing is canonical, so reading and writing an already canonical file gives the
- * same bytes.
+ * is wrong at once; a line or stage without an id gets one that no other carries; writing is
+ * canonical, so reading and writing an already canonical file gives the same bytes.
  */
 public final class FormulaCodec {
   /** More than a tonne on one line is taken for a slip of the keyboard. */
@@ -120,8 +120,7 @@ public final class FormulaCodec {
         BakeSetting.named("bake")
             .withTemperature(fields.parsed("temperature", Temperature::parse))
             .withMinutes(
-                fields.number(
-                    "minutes", BakeSetting.MINUTES.least(), BakeSetting.MINUTES.most()))
+                fields.number("minutes", BakeSetting.MINUTES.least(), BakeSetting.MINUTES.most()))
             .withRack(fields.text("rack"))
             .withSteam(fields.text("steam"))
             .withVessel(fields.text("vessel"))
@@ -154,8 +153,7 @@ public final class FormulaCodec {
   private static Yield yield(Fields fields) {
     Optional<Integer> pieces = fields.whole("pieces", 1, Yield.MOST_PIECES);
     OptionalDouble dough =
-        fields.number(
-            "dough_per_piece_g", Yield.DOUGH_GRAMS.least(), Yield.DOUGH_GRAMS.most());
+        fields.number("dough_per_piece_g", Yield.DOUGH_GRAMS.least(), Yield.DOUGH_GRAMS.most());
     OptionalDouble loss =
         fields.number(
             "handling_loss_percent", Yield.LOSS_PERCENT.least(), Yield.LOSS_PERCENT.most());

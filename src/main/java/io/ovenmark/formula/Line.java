@@ -38,7 +38,10 @@ public record Line(
    */
   static Amount checked(Amount amount) {
     requireNonNull(amount, "amount");
-    if (amount.grams().filter(grams -> grams.compareTo(FormulaCodec.GREATEST_GRAMS) > 0).isPresent()) {
+    if (amount
+        .grams()
+        .filter(grams -> grams.compareTo(FormulaCodec.GREATEST_GRAMS) > 0)
+        .isPresent()) {
       throw new IllegalArgumentException(
           "The amount \"" + amount + "\" is more than a tonne.\nCheck the number and the unit.");
     }

@@ -10,7 +10,8 @@ import java.util.OptionalDouble;
  * What a batch gives: either a number of pieces or the dough mass of a piece, from which the other
  * follows.
  *
- * @param pieces number of pieces, 1 to 100 000; empty when the dough mass a piece is stated, or neither
+ * @param pieces number of pieces, 1 to 100 000; empty when the dough mass a piece is stated, or
+ *     neither
  * @param doughPerPieceGrams dough mass of a piece in grams, 0.01 to 1 000 000; empty when pieces
  *     are stated
  * @param handlingLossPercent share of the batch mass that stays in the bowl and on hands, from 0 to

@@ -261,7 +261,8 @@ public final class Fields {
     for (JsonValue item : items(name)) {
       String itemPath = path(name) + "[" + i++ + "]";
       if (!(item instanceof JsonValue.JsonNumber number)) {
-        String message = "There is " + Wording.inWords(item) + " where a number without quotes belongs.";
+        String message =
+            "There is " + Wording.inWords(item) + " where a number without quotes belongs.";
         problems.add(new Problem(file, item.at(), itemPath, message, Wording.range(least, most)));
       } else if (!Wording.within(number.value(), least, most)) {
         String message = Wording.outOfRange(number.value());

@@ -116,8 +116,7 @@ public final class JsonReader {
       case START_ARRAY -> array(at, depth);
       case VALUE_STRING -> new JsonValue.JsonString(parser.getText(), at);
       case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new JsonValue.JsonNumber(number(at), at);
-      case VALUE_TRUE, VALUE_FALSE ->
-          new JsonValue.JsonBoolean(token == JsonToken.VALUE_TRUE, at);
+      case VALUE_TRUE, VALUE_FALSE -> new JsonValue.JsonBoolean(token == JsonToken.VALUE_TRUE, at);
       case VALUE_NULL -> new JsonValue.JsonNull(at);
       default -> throw new IllegalStateException("no value begins with " + token);
     };

@@ -7,8 +7,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 
 /**
- * The published descriptions of the files of a notebook, as JSON Schema (2020-12). They say what can
- * be said in a schema; names that must be unique and numbers within texts are checked on reading.
+ * The published descriptions of the files of a notebook, as JSON Schema (2020-12). They say what
+ * can be said in a schema; names that must be unique and numbers within texts are checked on
+ * reading.
  */
 public final class Schemas {
   private static final List<String> NAMES = List.of("formula", "bake", "food", "goal", "notebook");
@@ -34,7 +35,11 @@ public final class Schemas {
   public static String text(String name) {
     if (!NAMES.contains(name)) {
       throw new IllegalArgumentException(
-          "There is no schema named \"" + name + "\".\nUse one of " + String.join(", ", NAMES) + ".");
+          "There is no schema named \""
+              + name
+              + "\".\nUse one of "
+              + String.join(", ", NAMES)
+              + ".");
     }
     String resource = "/io/ovenmark/schema/" + name + ".schema.json";
     try (InputStream in = Schemas.class.getResourceAsStream(resource)) {

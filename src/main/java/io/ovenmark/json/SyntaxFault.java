@@ -104,7 +104,8 @@ final class SyntaxFault {
           "Put texts in double quotes; write true, false and null in small letters.");
     }
     if (report.startsWith("Non-standard token")) {
-      return said("The word " + word() + " is not a number.", "Write null for a figure that is unknown.");
+      return said(
+          "The word " + word() + " is not a number.", "Write null for a figure that is unknown.");
     }
     if (report.startsWith("Illegal")) {
       return controlCharacter();
@@ -126,8 +127,11 @@ final class SyntaxFault {
       return said(
           report.contains("no open")
               ? "The bracket " + here() + " closes nothing."
-              : "The bracket " + here() + " stands where "
-                  + (here() == ']' ? '}' : ']') + " belongs.",
+              : "The bracket "
+                  + here()
+                  + " stands where "
+                  + (here() == ']' ? '}' : ']')
+                  + " belongs.",
           "Check the brackets from here upwards.");
     }
     return misplaced();

@@ -12,11 +12,11 @@ import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
- * An amount as a person wrote it: {@code 150 g}, {@code 1 1/2 cups}, {@code ½ tsp}, {@code 3 large}.
- * The text is kept; the number and the unit are read from it. A measure that is not a {@link
- * MeasureUnit} (such as "large" or "slice") is a household measure of the food. A value type: two
- * amounts are equal when number and measure are, however they are written ({@code 0.5 tsp} equals
- * {@code ½ tsp}). {@code toString} is what {@link #parse} reads.
+ * An amount as a person wrote it: {@code 150 g}, {@code 1 1/2 cups}, {@code ½ tsp}, {@code 3
+ * large}. The text is kept; the number and the unit are read from it. A measure that is not a
+ * {@link MeasureUnit} (such as "large" or "slice") is a household measure of the food. A value
+ * type: two amounts are equal when number and measure are, however they are written ({@code 0.5
+ * tsp} equals {@code ½ tsp}). {@code toString} is what {@link #parse} reads.
  */
 public final class Amount {
   /** The greatest number that an amount may carry; more is taken for a slip of the keyboard. */
@@ -88,8 +88,8 @@ public final class Amount {
    * @param text number, fraction or mixed number, then a unit or household measure; digits in the
    *     measure must stand in brackets, as in {@code 1 can (400 ml)}
    * @return the amount
-   * @throws IllegalArgumentException with a sentence and, after a line break, a remedy, when there is
-   *     no number, no measure, a negative or an absurd number
+   * @throws IllegalArgumentException with a sentence and, after a line break, a remedy, when there
+   *     is no number, no measure, a negative or an absurd number
    */
   public static Amount parse(String text) {
     requireNonNull(text, "text");

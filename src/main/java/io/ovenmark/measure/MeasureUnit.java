@@ -14,15 +14,16 @@ import tech.units.indriya.unit.Units;
 
 /**
  * A unit of mass or volume that an amount can be written in. Customary units are the United States'
- * as NIST Handbook 44, Appendix C defines them: avoirdupois ounce 28.349523125 g, gallon 3 785.411784
- * mL and its parts. Household measures such as "large" or "slice" are not units: they belong to a
- * food.
+ * as NIST Handbook 44, Appendix C defines them: avoirdupois ounce 28.349523125 g, gallon 3
+ * 785.411784 mL and its parts. Household measures such as "large" or "slice" are not units: they
+ * belong to a food.
  */
 public enum MeasureUnit {
   /** Gram. */
   GRAM("g", Kind.MASS, Units.GRAM, "gram", "grams", "gr"),
   /** Kilogram. */
-  KILOGRAM("kg", Kind.MASS, MetricPrefix.KILO(Units.GRAM), "kilo", "kilos", "kilogram", "kilograms"),
+  KILOGRAM(
+      "kg", Kind.MASS, MetricPrefix.KILO(Units.GRAM), "kilo", "kilos", "kilogram", "kilograms"),
   /** Milligram. */
   MILLIGRAM("mg", Kind.MASS, MetricPrefix.MILLI(Units.GRAM), "milligram", "milligrams"),
   /** Avoirdupois ounce, 28.349523125 g. */
@@ -51,7 +52,13 @@ public enum MeasureUnit {
   TABLESPOON("tbsp", Kind.VOLUME, millilitres(14.78676478125), "tablespoon", "tablespoons", "tbs"),
   /** US fluid ounce, 29.5735295625 mL. */
   FLUID_OUNCE(
-      "fl oz", Kind.VOLUME, millilitres(29.5735295625), "fl. oz", "fluid ounce", "fluid ounces", "floz"),
+      "fl oz",
+      Kind.VOLUME,
+      millilitres(29.5735295625),
+      "fl. oz",
+      "fluid ounce",
+      "fluid ounces",
+      "floz"),
   /** US cup, 236.5882365 mL. */
   CUP("cup", Kind.VOLUME, millilitres(236.5882365), "cups"),
   /** US liquid pint, 473.176473 mL. */
@@ -113,7 +120,8 @@ public enum MeasureUnit {
     if (word.endsWith(".")) {
       word = word.substring(0, word.length() - 1);
     }
-    return Optional.ofNullable(BY_NAME.get(word.equals("T") ? word : word.toLowerCase(Locale.ROOT)));
+    return Optional.ofNullable(
+        BY_NAME.get(word.equals("T") ? word : word.toLowerCase(Locale.ROOT)));
   }
 
   /**

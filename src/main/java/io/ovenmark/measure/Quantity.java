@@ -93,9 +93,7 @@ public final class Quantity {
    *     is infinity or the upper negative infinity
    */
   public static Quantity between(double low, double high) {
-    if (!(low <= high)
-        || low == Double.POSITIVE_INFINITY
-        || high == Double.NEGATIVE_INFINITY) {
+    if (!(low <= high) || low == Double.POSITIVE_INFINITY || high == Double.NEGATIVE_INFINITY) {
       throw new IllegalArgumentException("not a lower and an upper bound: " + low + ", " + high);
     }
     return new Quantity(low, high);
@@ -213,8 +211,8 @@ public final class Quantity {
    * Divides by a quantity that is not negative, treating the two as independent.
    *
    * @param divisor the divisor; where it may be 0 the quotient has no upper bound, and no lower one
-   *     either when this may be negative; where it may be both negative and positive the quotient is
-   *     {@link #ANYTHING}
+   *     either when this may be negative; where it may be both negative and positive the quotient
+   *     is {@link #ANYTHING}
    * @return the quotient
    */
   public Quantity dividedBy(Quantity divisor) {

@@ -21,9 +21,9 @@ public final class Quoting {
   }
 
   /**
-   * Removes blanks at both ends and makes every run of blanks in between one space. Blanks are white
-   * space, line breaks, control characters and the no-break and thin spaces that word processors put
-   * between a number and its unit.
+   * Removes blanks at both ends and makes every run of blanks in between one space. Blanks are
+   * white space, line breaks, control characters and the no-break and thin spaces that word
+   * processors put between a number and its unit.
    *
    * @param text any text, not null
    * @return the text on one line

@@ -6,9 +6,9 @@ import java.util.Map;
 import java.util.regex.Pattern;
 
 /**
- * The short name that a formula, food, goal or line is filed under: lower-case ASCII letters, digits
- * and single hyphens, at most {@value #LONGEST} characters, so that it is the same on every file
- * system and in every branch name.
+ * The short name that a formula, food, goal or line is filed under: lower-case ASCII letters,
+ * digits and single hyphens, at most {@value #LONGEST} characters, so that it is the same on every
+ * file system and in every branch name.
  */
 public final class Slug {
   /** Greatest length of a slug. */
@@ -51,8 +51,8 @@ public final class Slug {
   }
 
   /**
-   * Proposes a slug for a name: accents dropped, ligatures spelled out, other characters turned into
-   * hyphens.
+   * Proposes a slug for a name: accents dropped, ligatures spelled out, other characters turned
+   * into hyphens.
    *
    * @param name any name
    * @param fallback what to use when the name has no usable letter, as in Greek script

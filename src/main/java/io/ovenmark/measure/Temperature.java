@@ -7,8 +7,9 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A temperature as a person wrote it, {@code 205 °C} or {@code 400 °F}, from −60 °C to 600 °C. Equal
- * when the number and the scale are. Conversion: t(°C) = (t(°F) − 32) ÷ 1.8 (NIST SP 811, Appendix B).
+ * A temperature as a person wrote it, {@code 205 °C} or {@code 400 °F}, from −60 °C to 600 °C.
+ * Equal when the number and the scale are. Conversion: t(°C) = (t(°F) − 32) ÷ 1.8 (NIST SP 811,
+ * Appendix B).
  */
 public final class Temperature {
   private static final Pattern SHAPE =
@@ -55,8 +56,8 @@ public final class Temperature {
    *
    * @param degrees the number
    * @return the temperature
-   * @throws IllegalArgumentException when it is not a number or out of the range that {@link #parse}
-   *     reads
+   * @throws IllegalArgumentException when it is not a number or out of the range that {@link
+   *     #parse} reads
    */
   public static Temperature celsius(double degrees) {
     if (!Double.isFinite(degrees)) {
@@ -71,7 +72,11 @@ public final class Temperature {
       throw new IllegalArgumentException(
           "The temperature "
               + Quoting.quote(temperature.toString())
-              + " is out of range.\nUse one from " + COLDEST + " to " + HOTTEST + " °C.");
+              + " is out of range.\nUse one from "
+              + COLDEST
+              + " to "
+              + HOTTEST
+              + " °C.");
     }
     return temperature;
   }

@@ -47,8 +47,11 @@ class BakeCodecTest {
 
   /** A bake with the fields it must have and, on a second line, the given ones. */
   private static String bake(String members) {
-    return "{\"address\": \"bun@5\", \"blob\": \"" + BLOB + "\", \"time\": \"2026-09-14T10:30Z\",\n"
-        + members + "}";
+    return "{\"address\": \"bun@5\", \"blob\": \""
+        + BLOB
+        + "\", \"time\": \"2026-09-14T10:30Z\",\n"
+        + members
+        + "}";
   }
 
   private static String piece(String members) {
@@ -186,8 +189,9 @@ class BakeCodecTest {
     return Arguments.of(json, problems);
   }
 
-  private static final String TIME = " is not a date and time. Write date, time and zone, such as"
-      + " \"2026-09-14T10:30:00+02:00\".";
+  private static final String TIME =
+      " is not a date and time. Write date, time and zone, such as"
+          + " \"2026-09-14T10:30:00+02:00\".";
 
   static Stream<Arguments> refusals() {
     return Stream.of(
@@ -202,8 +206,9 @@ class BakeCodecTest {
             ":1:26, field blob: \"abc\" is not a Git object id."
                 + " Write the 40 hexadecimal digits of the formula's blob, in small letters.",
             ":1:41, field time: \"yesterday\"" + TIME),
-        row(bake("\"pieces\": [{}]"), ":2:12, field pieces[0].id: The field is missing."
-            + " Give the piece a letter."),
+        row(
+            bake("\"pieces\": [{}]"),
+            ":2:12, field pieces[0].id: The field is missing." + " Give the piece a letter."),
         row(
             bake("\"pieces\": [{\"id\": \"A\"}]"),
             ":2:19, field pieces[0].id: \"A\" cannot name a piece."
@@ -212,21 +217,36 @@ class BakeCodecTest {
             bake("\"pieces\": [{\"id\": \"a\"},\n {\"id\": \"a\"}]"),
             ":3:9, field pieces[1].id: The piece \"a\" stands twice."
                 + " Give one of the two another letter."),
-        row(piece("\"minutes\": 2881"), ":2:35, field pieces[0].minutes: The number 2881 is out of"
-            + " range. Use a number from 0 to 2880."),
-        row(piece("\"dough_g\": 0"), ":2:35, field pieces[0].dough_g: The number 0 is out of range."
-            + " Use a number from 0.01 to 1000000."),
-        row(piece("\"baked_g\": -1"), ":2:35, field pieces[0].baked_g: The number -1 is out of"
-            + " range. Use a number from 0.01 to 1000000."),
-        row(piece("\"width_mm\": 0"), ":2:36, field pieces[0].width_mm: The number 0 is out of"
-            + " range. Use a number from 0.1 to 10000."),
-        row(piece("\"height_mm\": 10001"), ":2:37, field pieces[0].height_mm: The number 10001 is"
-            + " out of range. Use a number from 0.1 to 10000."),
-        row(piece("\"crust_shade\": 4.5"), ":2:39, field pieces[0].crust_shade: The number 4.5 is"
-            + " out of range. Use a number from 0 to 4."),
-        row(piece("\"core\": \"hot\""), ":2:32, field pieces[0].core: The temperature \"hot\" is not"
-            + " understood. Write a number and the scale, such as \"205 °C\" or \"400 °F\"."),
-        row(piece("\"liking\": [0, 10]"),
+        row(
+            piece("\"minutes\": 2881"),
+            ":2:35, field pieces[0].minutes: The number 2881 is out of"
+                + " range. Use a number from 0 to 2880."),
+        row(
+            piece("\"dough_g\": 0"),
+            ":2:35, field pieces[0].dough_g: The number 0 is out of range."
+                + " Use a number from 0.01 to 1000000."),
+        row(
+            piece("\"baked_g\": -1"),
+            ":2:35, field pieces[0].baked_g: The number -1 is out of"
+                + " range. Use a number from 0.01 to 1000000."),
+        row(
+            piece("\"width_mm\": 0"),
+            ":2:36, field pieces[0].width_mm: The number 0 is out of"
+                + " range. Use a number from 0.1 to 10000."),
+        row(
+            piece("\"height_mm\": 10001"),
+            ":2:37, field pieces[0].height_mm: The number 10001 is"
+                + " out of range. Use a number from 0.1 to 10000."),
+        row(
+            piece("\"crust_shade\": 4.5"),
+            ":2:39, field pieces[0].crust_shade: The number 4.5 is"
+                + " out of range. Use a number from 0 to 4."),
+        row(
+            piece("\"core\": \"hot\""),
+            ":2:32, field pieces[0].core: The temperature \"hot\" is not"
+                + " understood. Write a number and the scale, such as \"205 °C\" or \"400 °F\"."),
+        row(
+            piece("\"liking\": [0, 10]"),
             ":2:35, field pieces[0].liking[0]: The number 0 is out of range."
                 + " Use a number from 1 to 9.",
             ":2:38, field pieces[0].liking[1]: The number 10 is out of range."
@@ -237,16 +257,18 @@ class BakeCodecTest {
                 + " Add \"name\" with a text.",
             ":2:51, field pieces[0].attributes[0].scores[0]: The number 3 is out of range."
                 + " Use a number from -2 to 2."),
-        row(bake("\"photos\": [{}]"), ":2:12, field photos[0].file: The field is missing."
-            + " Add the path of the picture."),
+        row(
+            bake("\"photos\": [{}]"),
+            ":2:12, field photos[0].file: The field is missing." + " Add the path of the picture."),
         row(
             bake("\"photos\": [{\"file\": \"../a.jpg\", \"taken\": \"2026-02-30T10:00Z\"}]"),
             ":2:21, field photos[0].file: \"../a.jpg\" is not the path of a photo. Write"
                 + " photos/<formula>/<name>.jpg with plain letters, digits, dots and hyphens.",
             ":2:42, field photos[0].taken: \"2026-02-30T10:00Z\"" + TIME),
         row(
-            bake("\"photos\": [{\"file\": \"photos/a/b.jpg\", \"marks\": [{}, {\"piece\": \"a\","
-                + " \"x\": 1.1, \"y\": -0.1}]}]"),
+            bake(
+                "\"photos\": [{\"file\": \"photos/a/b.jpg\", \"marks\": [{}, {\"piece\": \"a\","
+                    + " \"x\": 1.1, \"y\": -0.1}]}]"),
             ":2:49, field photos[0].marks[0].piece: The field is missing."
                 + " Name the piece that is marked.",
             ":2:49, field photos[0].marks[0].x: The field is missing. Add a number from 0 to 1.",
@@ -275,8 +297,12 @@ class BakeCodecTest {
     UnreadableException refused =
         catchThrowableOfType(
             UnreadableException.class,
-            () -> BakeCodec.read("a.json", FORMULA, "2026-13-01-1", bake("").strip()
-                .replace(",\n}", "}").getBytes(UTF_8)));
+            () ->
+                BakeCodec.read(
+                    "a.json",
+                    FORMULA,
+                    "2026-13-01-1",
+                    bake("").strip().replace(",\n}", "}").getBytes(UTF_8)));
     assertThat(refused.problems())
         .singleElement()
         .hasToString(
@@ -286,8 +312,14 @@ class BakeCodecTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"2026-09-14T10:30:00+02:00", "2026-09-14T10:30Z", "2026-09-14T10:30:59.123456789Z",
-        "2024-02-29T00:00-03:30", "0001-01-01T00:00:00+18:00", "9999-12-31T23:59:59Z"})
+      strings = {
+        "2026-09-14T10:30:00+02:00",
+        "2026-09-14T10:30Z",
+        "2026-09-14T10:30:59.123456789Z",
+        "2024-02-29T00:00-03:30",
+        "0001-01-01T00:00:00+18:00",
+        "9999-12-31T23:59:59Z"
+      })
   void schemaAndCodecAcceptTheSameTimes(String time) {
     String json = bake("\"photos\": [{\"file\": \"photos/a/b\", \"taken\": \"" + time + "\"}]");
     assertThat(refused(json)).isNull();
@@ -298,11 +330,27 @@ class BakeCodecTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"", "2026-09-14", "2026-09-14T10:30", "2026-09-14 10:30Z", "2026-9-14T10:30Z",
-        "2026-13-14T10:30Z", "2026-00-14T10:30Z", "2026-09-32T10:30Z", "2026-09-14T24:00Z",
-        "2026-09-14T10:60Z", "2026-09-14T10:30:60Z", "2026-09-14T10:30+19:00",
-        "2026-09-14T10:30+02", "2026-09-14T10:30:00.Z", "12026-09-14T10:30Z", "-2026-09-14T10:30Z",
-        "2026-09-14t10:30z", "2026-09-14T10:30:00+02:00[Europe/Berlin]", "2026-09-14T10:30+18:30"})
+      strings = {
+        "",
+        "2026-09-14",
+        "2026-09-14T10:30",
+        "2026-09-14 10:30Z",
+        "2026-9-14T10:30Z",
+        "2026-13-14T10:30Z",
+        "2026-00-14T10:30Z",
+        "2026-09-32T10:30Z",
+        "2026-09-14T24:00Z",
+        "2026-09-14T10:60Z",
+        "2026-09-14T10:30:60Z",
+        "2026-09-14T10:30+19:00",
+        "2026-09-14T10:30+02",
+        "2026-09-14T10:30:00.Z",
+        "12026-09-14T10:30Z",
+        "-2026-09-14T10:30Z",
+        "2026-09-14t10:30z",
+        "2026-09-14T10:30:00+02:00[Europe/Berlin]",
+        "2026-09-14T10:30+18:30"
+      })
   void schemaAndCodecRefuseTheSameTimes(String time) {
     String json = bake("\"photos\": [{\"file\": \"photos/a/b\", \"taken\": \"" + time + "\"}]");
     assertThat(refused(json)).isNotNull();
@@ -311,9 +359,23 @@ class BakeCodecTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"", "a.jpg", "/photos/a/b.jpg", "photos/b.jpg", "photos/a/b/c.jpg", "photos/a/..",
-        "photos/a/.", "photos/a/.hidden", "photos/a/b..jpg", "photos/../b.jpg", "photos/A/b.jpg",
-        "photos/a/b c.jpg", "photos/a/ä.jpg", "photos\\\\a\\\\b.jpg", "photos/a/b.jpg/"})
+      strings = {
+        "",
+        "a.jpg",
+        "/photos/a/b.jpg",
+        "photos/b.jpg",
+        "photos/a/b/c.jpg",
+        "photos/a/..",
+        "photos/a/.",
+        "photos/a/.hidden",
+        "photos/a/b..jpg",
+        "photos/../b.jpg",
+        "photos/A/b.jpg",
+        "photos/a/b c.jpg",
+        "photos/a/ä.jpg",
+        "photos\\\\a\\\\b.jpg",
+        "photos/a/b.jpg/"
+      })
   void schemaAndCodecRefuseTheSamePaths(String path) {
     String json = bake("\"photos\": [{\"file\": \"" + path + "\"}]");
     assertThat(refused(json)).isNotNull();
@@ -322,7 +384,9 @@ class BakeCodecTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"\"x\": {}", "\"baker\": null, \"ambient\": \"\", \"pieces\": null",
+      strings = {
+        "\"x\": {}",
+        "\"baker\": null, \"ambient\": \"\", \"pieces\": null",
         "\"findings\": null, \"photos\": null, \"note\": null",
         "\"findings\": [\"\", \"λευκό\", \"<script>\"]",
         "\"pieces\": [{\"id\": \"abcdefghij12\", \"minutes\": null, \"core\": null,"
@@ -331,7 +395,8 @@ class BakeCodecTest {
             + " \"width_mm\": 0.1, \"height_mm\": 10000, \"crust_shade\": 4, \"liking\": [1, 9],"
             + " \"attributes\": [{\"name\": \"x\", \"scores\": [-2, 2]}, {\"name\": \"y\"}]}]",
         "\"photos\": [{\"file\": \"photos/a/b.jpg\", \"caption\": null, \"taken\": null,"
-            + " \"marks\": null}]"})
+            + " \"marks\": null}]"
+      })
   void schemaAndCodecAcceptTheSame(String members) {
     assertThat(refused(bake(members))).isNull();
     assertThat(SchemaCheck.errors("bake", bake(members))).isEmpty();
@@ -342,8 +407,11 @@ class BakeCodecTest {
     String path = "photos/a/" + "b".repeat(191);
     assertThat(refused(bake("\"photos\": [{\"file\": \"" + path + "\"}]"))).isNull();
     assertThat(refused(bake("\"photos\": [{\"file\": \"" + path + "b\"}]"))).isNotNull();
-    assertThat(refused(bake("\"photos\": [{\"file\": \"photos/" + "a/".repeat(500_000) + "\"}]"))
-            .problems().get(0).message())
+    assertThat(
+            refused(bake("\"photos\": [{\"file\": \"photos/" + "a/".repeat(500_000) + "\"}]"))
+                .problems()
+                .get(0)
+                .message())
         .hasSizeLessThan(100);
   }
 
@@ -376,8 +444,17 @@ class BakeCodecTest {
                   IllegalArgumentException.class,
                   () ->
                       new Bake(
-                          FORMULA, ID, bake.address(), BLOB, time, Optional.empty(),
-                          Optional.empty(), Optional.empty(), List.of(), List.of(), List.of(),
+                          FORMULA,
+                          ID,
+                          bake.address(),
+                          BLOB,
+                          time,
+                          Optional.empty(),
+                          Optional.empty(),
+                          Optional.empty(),
+                          List.of(),
+                          List.of(),
+                          List.of(),
                           bake.extras())))
           .hasMessageContaining(" is not a date and time.\n");
     }

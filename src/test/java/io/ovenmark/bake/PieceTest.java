@@ -27,9 +27,22 @@ class PieceTest {
       OptionalDouble height,
       List<Double> liking) {
     return new Piece(
-        "a", Optional.empty(), UNKNOWN, Optional.empty(), dough, baked, width, height,
-        Optional.empty(), UNKNOWN, List.of(), liking, List.of(), Optional.empty(),
-        Optional.empty(), Extras.NONE);
+        "a",
+        Optional.empty(),
+        UNKNOWN,
+        Optional.empty(),
+        dough,
+        baked,
+        width,
+        height,
+        Optional.empty(),
+        UNKNOWN,
+        List.of(),
+        liking,
+        List.of(),
+        Optional.empty(),
+        Optional.empty(),
+        Extras.NONE);
   }
 
   @ParameterizedTest
@@ -81,7 +94,9 @@ class PieceTest {
     assertThatExceptionOfType(IllegalArgumentException.class)
         .isThrownBy(() -> Piece.named("x".repeat(100_000)))
         .withMessage(
-            "\"" + "x".repeat(40) + "…\" cannot name a piece.\n"
+            "\""
+                + "x".repeat(40)
+                + "…\" cannot name a piece.\n"
                 + "Use up to 12 lower-case letters a-z and digits.");
   }
 

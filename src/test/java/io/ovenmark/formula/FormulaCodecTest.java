@@ -48,7 +48,8 @@ class FormulaCodecTest {
     assertThat(formula.name()).isEqualTo("Seeded lupin bun");
     assertThat(formula.goal()).contains("low-carbohydrate-bun");
     assertThat(formula.reference()).contains("wheat-bun");
-    assertThat(formula.lines()).extracting(Line::id)
+    assertThat(formula.lines())
+        .extracting(Line::id)
         .containsExactly("lupin-flour", "water", "egg", "water-2");
     Line flour = formula.line("lupin-flour").orElseThrow();
     assertThat(flour.flour()).isTrue();
@@ -135,9 +136,11 @@ class FormulaCodecTest {
               {"food": "salt", "amount": "4 g"}],
              "bake": [{}, {"id": "bake-2"}, {}]}
             """);
-    assertThat(formula.lines()).extracting(Line::id)
+    assertThat(formula.lines())
+        .extracting(Line::id)
         .containsExactly("water-2", "water", "water-3", "salt");
-    assertThat(formula.bake()).extracting(BakeSetting::id)
+    assertThat(formula.bake())
+        .extracting(BakeSetting::id)
         .containsExactly("bake", "bake-2", "bake-3");
   }
 
@@ -146,14 +149,14 @@ class FormulaCodecTest {
     String food = "a".repeat(62) + "-b";
     String line = "{\"food\": \"" + food + "\", \"amount\": \"1 g\"}";
     Formula formula = read("{\"name\": \"Bun\", \"lines\": [" + line + "," + line + "]}");
-    assertThat(formula.lines()).extracting(Line::id)
-        .containsExactly(food, "a".repeat(62) + "-2");
+    assertThat(formula.lines()).extracting(Line::id).containsExactly(food, "a".repeat(62) + "-2");
     assertThat(formula.freeLineId(food)).isEqualTo("a".repeat(62) + "-3");
   }
 
   @Test
   void takesNamesInAnyScript() {
-    for (String name : new String[] {"Ψωμί λούπινου", "<script>alert('x')</script>", "🍞", "a\nb"}) {
+    for (String name :
+        new String[] {"Ψωμί λούπινου", "<script>alert('x')</script>", "🍞", "a\nb"}) {
       Formula formula = Formula.named(name);
       assertThat(FormulaCodec.read(FILE, FormulaCodec.write(formula))).isEqualTo(formula);
     }
@@ -164,7 +167,9 @@ class FormulaCodecTest {
   }
 
   private static String slug(String shown) {
-    return "\"" + shown + "\" cannot be a short name. Use up to 64 lower-case letters a-z, digits and"
+    return "\""
+        + shown
+        + "\" cannot be a short name. Use up to 64 lower-case letters a-z, digits and"
         + " single hyphens, such as \"lupin-bun\".";
   }
 
@@ -175,7 +180,8 @@ class FormulaCodecTest {
             "{\"name\": \"\"}",
             ":1:10, field name: The text is empty. Write something or use a placeholder."),
         row("{\"name\": \"x\", \"goal\": \"Low Carb\"}", ":1:23, field goal: " + slug("Low Carb")),
-        row("{\"name\": \"x\", \"reference\": \"../x\"}",
+        row(
+            "{\"name\": \"x\", \"reference\": \"../x\"}",
             ":1:28, field reference: " + slug("../x")),
         row(
             "{\"name\": \"x\", \"lines\": {}}",
@@ -193,7 +199,8 @@ class FormulaCodecTest {
             line("\"food\": \"water\", \"amount\": 150"),
             ":2:29, field lines[0].amount: There is the number 150 where a text in quotes belongs."
                 + " Write a text in quotes."),
-        row(line("\"food\": \"Water!\", \"amount\": \"1 g\""),
+        row(
+            line("\"food\": \"Water!\", \"amount\": \"1 g\""),
             ":2:10, field lines[0].food: " + slug("Water!")),
         row(
             line("\"food\": \"water\", \"amount\": \"-5 g\""),
@@ -214,14 +221,16 @@ class FormulaCodecTest {
             line("\"food\": \"water\", \"amount\": \"1,5 g\""),
             ":2:29, field lines[0].amount: The amount \"1,5 g\" is not understood."
                 + " Write decimals with a point and no thousands separators, such as \"1.5 g\"."),
-        row(line("\"id\": \"A b\", \"food\": \"water\", \"amount\": \"1 g\""),
+        row(
+            line("\"id\": \"A b\", \"food\": \"water\", \"amount\": \"1 g\""),
             ":2:8, field lines[0].id: " + slug("A b")),
         row(
             line("\"flour\": \"yes\", \"food\": \"water\", \"amount\": \"1 g\""),
             ":2:11, field lines[0].flour: There is a text in quotes where true or false belongs."
                 + " Write true or false."),
         row(
-            "{\"name\": \"x\", \"lines\": [\n{\"id\": \"a\", \"food\": \"b\", \"amount\": \"1 g\"},\n"
+            "{\"name\": \"x\", \"lines\": [\n"
+                + "{\"id\": \"a\", \"food\": \"b\", \"amount\": \"1 g\"},\n"
                 + "{\"food\": \"b\", \"id\": \"a\", \"amount\": \"1 g\"}]}",
             ":3:21, field lines[1].id: The line id \"a\" stands twice."
                 + " Give one of the two another id."),
@@ -293,19 +302,32 @@ class FormulaCodecTest {
   /** What a schema can say, it says as the codec does. */
   @ParameterizedTest
   @ValueSource(
-      strings = {"[]", "1", "{}", "{\"name\": null}", "{\"name\": 1}", "{\"name\": \" \"}",
-        "{\"name\": \"x\", \"description\": 1}", "{\"name\": \"x\", \"goal\": \"A\"}",
-        "{\"name\": \"x\", \"goal\": \"a--b\"}", "{\"name\": \"x\", \"reference\": []}",
-        "{\"name\": \"x\", \"lines\": {}}", "{\"name\": \"x\", \"lines\": [1]}",
-        "{\"name\": \"x\", \"lines\": [null]}", "{\"name\": \"x\", \"lines\": [{}]}",
-        "{\"name\": \"x\", \"method\": \"mix\"}", "{\"name\": \"x\", \"method\": [null]}",
-        "{\"name\": \"x\", \"bake\": [[]]}", "{\"name\": \"x\", \"bake\": [{\"id\": \"\"}]}",
+      strings = {
+        "[]",
+        "1",
+        "{}",
+        "{\"name\": null}",
+        "{\"name\": 1}",
+        "{\"name\": \" \"}",
+        "{\"name\": \"x\", \"description\": 1}",
+        "{\"name\": \"x\", \"goal\": \"A\"}",
+        "{\"name\": \"x\", \"goal\": \"a--b\"}",
+        "{\"name\": \"x\", \"reference\": []}",
+        "{\"name\": \"x\", \"lines\": {}}",
+        "{\"name\": \"x\", \"lines\": [1]}",
+        "{\"name\": \"x\", \"lines\": [null]}",
+        "{\"name\": \"x\", \"lines\": [{}]}",
+        "{\"name\": \"x\", \"method\": \"mix\"}",
+        "{\"name\": \"x\", \"method\": [null]}",
+        "{\"name\": \"x\", \"bake\": [[]]}",
+        "{\"name\": \"x\", \"bake\": [{\"id\": \"\"}]}",
         "{\"name\": \"x\", \"bake\": [{\"minutes\": -0.1}]}",
         "{\"name\": \"x\", \"bake\": [{\"minutes\": 2880.1}]}",
         "{\"name\": \"x\", \"bake\": [{\"minutes\": \"1\"}]}",
         "{\"name\": \"x\", \"bake\": [{\"temperature\": \"205\"}]}",
         "{\"name\": \"x\", \"bake\": [{\"temperature\": 205}]}",
-        "{\"name\": \"x\", \"bake\": [{\"rack\": true}]}", "{\"name\": \"x\", \"yield\": []}",
+        "{\"name\": \"x\", \"bake\": [{\"rack\": true}]}",
+        "{\"name\": \"x\", \"yield\": []}",
         "{\"name\": \"x\", \"yield\": {\"pieces\": 0}}",
         "{\"name\": \"x\", \"yield\": {\"pieces\": 100001}}",
         "{\"name\": \"x\", \"yield\": {\"pieces\": 1.5}}",
@@ -313,7 +335,8 @@ class FormulaCodecTest {
         "{\"name\": \"x\", \"yield\": {\"dough_per_piece_g\": 1000000.1}}",
         "{\"name\": \"x\", \"yield\": {\"handling_loss_percent\": 99.91}}",
         "{\"name\": \"x\", \"yield\": {\"handling_loss_percent\": -1}}",
-        "{\"name\": \"x\", \"yield\": {\"pieces\": 1, \"dough_per_piece_g\": 60}}"})
+        "{\"name\": \"x\", \"yield\": {\"pieces\": 1, \"dough_per_piece_g\": 60}}"
+      })
   void schemaAndCodecRefuseTheSame(String json) {
     assertThat(refused(json)).isNotNull();
     assertThat(SchemaCheck.errors("formula", json)).isNotEmpty();
@@ -321,8 +344,22 @@ class FormulaCodecTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"", "g", "5", "-5 g", "1,5 g", "nan g", "1/2", "½", "5 %", "1 cup 2 tbsp", "1..5 g",
-        "1 1/2", "x5 g", "1/2/3 g"})
+      strings = {
+        "",
+        "g",
+        "5",
+        "-5 g",
+        "1,5 g",
+        "nan g",
+        "1/2",
+        "½",
+        "5 %",
+        "1 cup 2 tbsp",
+        "1..5 g",
+        "1 1/2",
+        "x5 g",
+        "1/2/3 g"
+      })
   void schemaAndCodecRefuseTheSameAmounts(String amount) {
     String json = line("\"food\": \"water\", \"amount\": \"" + amount + "\"");
     assertThat(refused(json)).isNotNull();
@@ -331,8 +368,24 @@ class FormulaCodecTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"0 g", "5g", "5\u00a0g", "+5 g", "1.5e2 g", ".5 tsp", "1/2 tsp", "1 1/2 tsp",
-        "1½ tsp", "½ tsp", "3⁄4 cup", "3 large", "1 can (400 ml)", "1 cup, sifted", "2 φέτες", " 5 g "})
+      strings = {
+        "0 g",
+        "5g",
+        "5\u00a0g",
+        "+5 g",
+        "1.5e2 g",
+        ".5 tsp",
+        "1/2 tsp",
+        "1 1/2 tsp",
+        "1½ tsp",
+        "½ tsp",
+        "3⁄4 cup",
+        "3 large",
+        "1 can (400 ml)",
+        "1 cup, sifted",
+        "2 φέτες",
+        " 5 g "
+      })
   void schemaAndCodecAcceptTheSameAmounts(String amount) {
     String json = line("\"food\": \"water\", \"amount\": \"" + amount + "\"");
     assertThat(refused(json)).isNull();
@@ -340,7 +393,8 @@ class FormulaCodecTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"205 °C", "205C", "401 °F", "-18 °C", "37.5c", "400 deg F", "190 ℃", " 5 C "})
+  @ValueSource(
+      strings = {"205 °C", "205C", "401 °F", "-18 °C", "37.5c", "400 deg F", "190 ℃", " 5 C "})
   void schemaAndCodecAcceptTheSameTemperatures(String temperature) {
     String json = "{\"name\": \"x\", \"bake\": [{\"temperature\": \"" + temperature + "\"}]}";
     assertThat(refused(json)).isNull();
@@ -349,18 +403,21 @@ class FormulaCodecTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"{\"name\": \"x\"}", "{\"name\": \"x\", \"own\": [1, {}]}",
+      strings = {
+        "{\"name\": \"x\"}",
+        "{\"name\": \"x\", \"own\": [1, {}]}",
         "{\"name\": \"x\", \"description\": null, \"goal\": null, \"reference\": null,"
             + " \"lines\": null, \"method\": null, \"bake\": null, \"yield\": null}",
-        "{\"name\": \"x\", \"description\": \"\", \"lines\": [], \"method\": [\"\"], \"bake\": [{}],"
-            + " \"yield\": {}}",
+        "{\"name\": \"x\", \"description\": \"\", \"lines\": [], \"method\": [\"\"], \"bake\":"
+            + " [{}], \"yield\": {}}",
         "{\"name\": \"x\", \"yield\": {\"pieces\": 6.0, \"dough_per_piece_g\": null}}",
-        "{\"name\": \"x\", \"yield\": {\"dough_per_piece_g\": 0.01, \"handling_loss_percent\": 99.9,"
-            + " \"own\": 1}}",
+        "{\"name\": \"x\", \"yield\": {\"dough_per_piece_g\": 0.01, \"handling_loss_percent\":"
+            + " 99.9, \"own\": 1}}",
         "{\"name\": \"x\", \"bake\": [{\"id\": null, \"minutes\": 0, \"own\": null},"
             + " {\"minutes\": 2880}]}",
         "{\"name\": \"x\", \"lines\": [{\"food\": \"a\", \"amount\": \"1 g\", \"id\": null,"
-            + " \"flour\": null, \"note\": null, \"own\": 1}]}"})
+            + " \"flour\": null, \"note\": null, \"own\": 1}]}"
+      })
   void schemaAndCodecAcceptTheSame(String json) {
     assertThat(refused(json)).isNull();
     assertThat(SchemaCheck.errors("formula", json)).isEmpty();

@@ -74,8 +74,7 @@ class FormulaTest {
     assertThat(formula.freeLineId("water")).isEqualTo("water");
     formula = formula.withLines(List.of(WATER));
     assertThat(formula.freeLineId("water")).isEqualTo("water-2");
-    formula =
-        formula.withLines(List.of(WATER, Line.of("water-2", "water", Amount.parse("1 g"))));
+    formula = formula.withLines(List.of(WATER, Line.of("water-2", "water", Amount.parse("1 g"))));
     assertThat(formula.freeLineId("water")).isEqualTo("water-3");
     assertThat(formula.freeLineId("salt")).isEqualTo("salt");
   }

@@ -17,15 +17,37 @@ import java.util.function.Supplier;
 /** Formulas of every shape, repeatable by their seed. */
 public final class RandomFormulas {
   private static final String[] AMOUNTS = {
-    "150 g", "0 g", "1e3 g", "½ tsp", "1 1/2 cups", "1½ cups", "3 large", ".5 kg", "2 T",
-    "1 can (400 ml)", "12 oz", "1/3 cup", "1000000 ml", "7 φέτες", "1 slice<b>"
+    "150 g",
+    "0 g",
+    "1e3 g",
+    "½ tsp",
+    "1 1/2 cups",
+    "1½ cups",
+    "3 large",
+    ".5 kg",
+    "2 T",
+    "1 can (400 ml)",
+    "12 oz",
+    "1/3 cup",
+    "1000000 ml",
+    "7 φέτες",
+    "1 slice<b>"
   };
   private static final String[] TEMPERATURES = {
     "205 °C", "401F", "-18 °C", "162.8 °C", "600 °C", "375 deg F", "0 C"
   };
   private static final String[] TEXTS = {
-    "", "plain", "Ψωμί λούπινου", "<script>alert(1)</script>", "two\nlines\r\n\ttab", "\"quoted\\\"",
-    "🍞", "\u0000\u001f\u007f", "null", "e\u0301", "\u2028"
+    "",
+    "plain",
+    "Ψωμί λούπινου",
+    "<script>alert(1)</script>",
+    "two\nlines\r\n\ttab",
+    "\"quoted\\\"",
+    "🍞",
+    "\u0000\u001f\u007f",
+    "null",
+    "e\u0301",
+    "\u2028"
   };
 
   private final Random random;

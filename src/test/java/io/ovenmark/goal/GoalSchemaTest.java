@@ -41,12 +41,14 @@ class GoalSchemaTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"{\"name\": \"x\"}",
+      strings = {
+        "{\"name\": \"x\"}",
         "{\"name\": \"x\", \"note\": null, \"limits\": null, \"without\": null,"
             + " \"net_carbohydrate\": null}",
         "{\"name\": \"x\", \"without\": {}, \"net_carbohydrate\": {}}",
         "{\"name\": \"x\", \"limits\": [{\"figure\": \"pieces\", \"at_least\": 0,"
-            + " \"at_most\": 10000000, \"per\": \"batch\"}]}"})
+            + " \"at_most\": 10000000, \"per\": \"batch\"}]}"
+      })
   void schemaAndCodecAcceptTheSame(String json) {
     assertThat(SchemaCheck.errors("goal", json)).isEmpty();
     assertThat(SchemaCheck.errors("goal", GoalCodec.write(read(json)))).isEmpty();
@@ -54,7 +56,11 @@ class GoalSchemaTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"{}", "[]", "{\"name\": \"\"}", "{\"name\": \"x\", \"limits\": [{}]}",
+      strings = {
+        "{}",
+        "[]",
+        "{\"name\": \"\"}",
+        "{\"name\": \"x\", \"limits\": [{}]}",
         "{\"name\": \"x\", \"limits\": [{\"figure\": \"protein_g\"}]}",
         "{\"name\": \"x\", \"limits\": [{\"figure\": \"protein_g\", \"at_most\": null}]}",
         "{\"name\": \"x\", \"limits\": [{\"figure\": \"Protein\", \"at_most\": 1}]}",
@@ -66,7 +72,8 @@ class GoalSchemaTest {
         "{\"name\": \"x\", \"without\": {\"allergens\": [\"peanut butter\"]}}",
         "{\"name\": \"x\", \"without\": {\"allergens\": \"eggs\"}}",
         "{\"name\": \"x\", \"net_carbohydrate\": {\"subtract\": {\"fibre\": 1.1}}}",
-        "{\"name\": \"x\", \"net_carbohydrate\": {\"subtract\": [\"fibre\"]}}"})
+        "{\"name\": \"x\", \"net_carbohydrate\": {\"subtract\": [\"fibre\"]}}"
+      })
   void schemaAndCodecRefuseTheSame(String json) {
     assertThat(SchemaCheck.errors("goal", json)).isNotEmpty();
     assertThatExceptionOfType(UnreadableException.class).isThrownBy(() -> read(json));

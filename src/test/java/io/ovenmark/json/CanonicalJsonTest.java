@@ -40,9 +40,19 @@ class CanonicalJsonTest {
 
   @ParameterizedTest
   @CsvSource({
-    "1.0, 1", "150.250, 150.25", "0.00, 0", "-0, 0", "-0.0e5, 0", "1e3, 1000", "1E-3, 0.001",
-    "-1.5e2, -150", "12e37, 120000000000000000000000000000000000000", "1e40, 1E+40",
-    "1e-40, 0.0000000000000000000000000000000000000001", "1e-41, 1E-41", "1e1000, 1E+1000"
+    "1.0, 1",
+    "150.250, 150.25",
+    "0.00, 0",
+    "-0, 0",
+    "-0.0e5, 0",
+    "1e3, 1000",
+    "1E-3, 0.001",
+    "-1.5e2, -150",
+    "12e37, 120000000000000000000000000000000000000",
+    "1e40, 1E+40",
+    "1e-40, 0.0000000000000000000000000000000000000001",
+    "1e-41, 1E-41",
+    "1e1000, 1E+1000"
   })
   void writesNumbersInTheirShortestExactForm(String read, String written) {
     assertThat(CanonicalJson.number(new BigDecimal(read))).isEqualTo(written);
@@ -57,7 +67,8 @@ class CanonicalJsonTest {
 
   @Test
   void escapesOnlyWhatMustBeEscaped() {
-    String text = "\" \\ / \b\f\n\r\t \0 \u001f \u007f é Ψ 🍞 \u2028 \uD800 \uDC00 \uD800\uD83C\uDF5E";
+    String text =
+        "\" \\ / \b\f\n\r\t \0 \u001f \u007f é Ψ 🍞 \u2028 \uD800 \uDC00 \uD800\uD83C\uDF5E";
     assertThat(CanonicalJson.text(new JsonValue.JsonString(text)))
         .isEqualTo(
             "\"\\\" \\\\ / \\b\\f\\n\\r\\t \\u0000 \\u001f \\u007f é Ψ 🍞 \u2028 \\ud800 \\udc00"
@@ -94,8 +105,9 @@ class CanonicalJsonTest {
   private static JsonValue any(Random random, int depth) {
     return switch (random.nextInt(depth < 4 ? 7 : 5)) {
       case 0 -> new JsonValue.JsonString(text(random));
-      case 1 -> new JsonValue.JsonNumber(
-          new BigDecimal(random.nextInt()).movePointLeft(random.nextInt(60) - 30));
+      case 1 ->
+          new JsonValue.JsonNumber(
+              new BigDecimal(random.nextInt()).movePointLeft(random.nextInt(60) - 30));
       case 2 -> new JsonValue.JsonNumber(Members.decimal(random.nextGaussian()));
       case 3 -> new JsonValue.JsonBoolean(random.nextBoolean());
       case 4 -> new JsonValue.JsonNull(Position.NONE);

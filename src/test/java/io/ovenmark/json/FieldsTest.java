@@ -31,16 +31,20 @@ class FieldsTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "[]|a list in [ ]", "\"a\"|a text in quotes", "1.50|the number 1.5", "true|the word true",
+        "[]|a list in [ ]",
+        "\"a\"|a text in quotes",
+        "1.50|the number 1.5",
+        "true|the word true",
         "null|the word null"
       })
   void refusesAFileThatIsNoObject(String text, String what) {
-    UnreadableException refused =
-        catchThrowableOfType(UnreadableException.class, () -> of(text));
+    UnreadableException refused = catchThrowableOfType(UnreadableException.class, () -> of(text));
     assertThat(refused.problems())
         .singleElement()
         .hasToString(
-            "a.json:1:1: The file holds " + what + " where an object in { } belongs."
+            "a.json:1:1: The file holds "
+                + what
+                + " where an object in { } belongs."
                 + " Begin the file with { and end it with }.");
   }
 

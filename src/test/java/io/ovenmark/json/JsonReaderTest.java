@@ -162,8 +162,7 @@ class JsonReaderTest {
   @Test
   void refusesANameThatStandsTwiceAndPointsAtTheSecond() {
     assertThat(problem("{\n  \"a\": 1,\n  \"b\": 2,\n   \"a\": 3\n}"))
-        .hasToString(
-            "a.json:4:4: The name \"a\" stands twice in one object. Keep one of the two.");
+        .hasToString("a.json:4:4: The name \"a\" stands twice in one object. Keep one of the two.");
   }
 
   @Test
@@ -174,13 +173,24 @@ class JsonReaderTest {
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
-      value = {"{} x|1:4", "{}}|1:3", "{}\\n\\n[]|3:1", "[1] 2|1:5", "{}\\u0000|1:3", "42 43|1:4",
-        "{},|1:3", "\"a\" \"b\"|1:5", "{}\\u00a0|1:3"})
+      value = {
+        "{} x|1:4",
+        "{}}|1:3",
+        "{}\\n\\n[]|3:1",
+        "[1] 2|1:5",
+        "{}\\u0000|1:3",
+        "42 43|1:4",
+        "{},|1:3",
+        "\"a\" \"b\"|1:5",
+        "{}\\u00a0|1:3"
+      })
   void refusesWhatFollowsTheValue(String text, String at) {
     String real = text.replace("\\n", "\n").replace("\\u0000", "\0").replace("\\u00a0", "\u00a0");
     assertThat(problem(real))
         .hasToString(
-            "a.json:" + at + ": Something follows the end of the JSON value."
+            "a.json:"
+                + at
+                + ": Something follows the end of the JSON value."
                 + " Remove what comes after the last bracket.");
   }
 
@@ -241,12 +251,21 @@ class JsonReaderTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"1e1001", "1e-1001", "-1E+2147483647", "1e2147483648", "1e99999999999999999999",
-        "5e-2147483648", "0e-5000"})
+      strings = {
+        "1e1001",
+        "1e-1001",
+        "-1E+2147483647",
+        "1e2147483648",
+        "1e99999999999999999999",
+        "5e-2147483648",
+        "0e-5000"
+      })
   void refusesNumbersBeyondAllBounds(String number) {
     assertThat(problem("{\"a\": " + number + "}"))
         .hasToString(
-            "a.json:1:7: The number " + number + " is far too large or too small."
+            "a.json:1:7: The number "
+                + number
+                + " is far too large or too small."
                 + " Check its power of ten, the digits after the e.");
   }
 

@@ -16,8 +16,16 @@ class MembersTest {
   /** 2.0E-3 and 2.2E-322 are doubles of which Java before 19 wrote a digit too many. */
   @ParameterizedTest
   @CsvSource({
-    "0, 0", "-0.0, 0", "150, 150", "0.1, 0.1", "1e23, 1E+23", "2e23, 2E+23", "2.0E-3, 0.002",
-    "4.9E-324, 4.9E-324", "2.2E-322, 2.2E-322", "1.7976931348623157E308, 1.7976931348623157E+308"
+    "0, 0",
+    "-0.0, 0",
+    "150, 150",
+    "0.1, 0.1",
+    "1e23, 1E+23",
+    "2e23, 2E+23",
+    "2.0E-3, 0.002",
+    "4.9E-324, 4.9E-324",
+    "2.2E-322, 2.2E-322",
+    "1.7976931348623157E308, 1.7976931348623157E+308"
   })
   void writesTheShortestDecimal(double value, String decimal) {
     BigDecimal found = Members.decimal(value);

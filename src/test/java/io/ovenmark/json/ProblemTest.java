@@ -25,8 +25,7 @@ class ProblemTest {
 
   @Test
   void cutsOverlongTexts() {
-    Problem problem =
-        new Problem("a.json", Position.NONE, "", "x".repeat(1_000_000), "Mend it.");
+    Problem problem = new Problem("a.json", Position.NONE, "", "x".repeat(1_000_000), "Mend it.");
     assertThat(problem.message()).hasSize(301).endsWith("x…");
   }
 

@@ -38,8 +38,7 @@ class SchemasTest {
     assertThat(members.get("$id"))
         .isEqualTo(new JsonValue.JsonString("urn:ovenmark:schema:" + name + ":1"));
     assertThat(members.get("$schema"))
-        .isEqualTo(
-            new JsonValue.JsonString("https://json-schema.org/draft/2020-12/schema"));
+        .isEqualTo(new JsonValue.JsonString("https://json-schema.org/draft/2020-12/schema"));
     assertThat(members).containsKeys("title", "description");
     assertThat(undescribed(schema, "")).isEmpty();
     assertThat(CanonicalJson.text(schema)).doesNotContain("additionalProperties");
@@ -48,16 +47,24 @@ class SchemasTest {
   private static Set<String> undescribed(JsonValue schema, String path) {
     Set<String> found = new TreeSet<>();
     if (schema instanceof JsonValue.JsonObject object) {
-      object.members().forEach((key, value) -> {
-        if (key.equals("properties") && !path.contains("anyOf")) {
-          ((JsonValue.JsonObject) value).members().forEach((field, described) -> {
-            if (!((JsonValue.JsonObject) described).members().containsKey("description")) {
-              found.add(path + "/" + field);
-            }
-          });
-        }
-        found.addAll(undescribed(value, path + "/" + key));
-      });
+      object
+          .members()
+          .forEach(
+              (key, value) -> {
+                if (key.equals("properties") && !path.contains("anyOf")) {
+                  ((JsonValue.JsonObject) value)
+                      .members()
+                      .forEach(
+                          (field, described) -> {
+                            if (!((JsonValue.JsonObject) described)
+                                .members()
+                                .containsKey("description")) {
+                              found.add(path + "/" + field);
+                            }
+                          });
+                }
+                found.addAll(undescribed(value, path + "/" + key));
+              });
     } else if (schema instanceof JsonValue.JsonArray array) {
       array.items().forEach(item -> found.addAll(undescribed(item, path)));
     }
@@ -70,7 +77,9 @@ class SchemasTest {
       assertThatExceptionOfType(IllegalArgumentException.class)
           .isThrownBy(() -> Schemas.text(name))
           .withMessage(
-              "There is no schema named \"" + name + "\".\n"
+              "There is no schema named \""
+                  + name
+                  + "\".\n"
                   + "Use one of formula, bake, food, goal, notebook.");
     }
   }

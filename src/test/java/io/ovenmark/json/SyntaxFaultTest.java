@@ -56,8 +56,16 @@ class SyntaxFaultTest {
             "A number stands after a comma where a name belongs.",
             "Write decimals with a point, such as 1.5."),
         // quotes
-        row("{'a': 1}", "1:2", "The character ' stands where a straight double quote belongs.", QUOTES),
-        row("{“a”: 1}", "1:2", "The character “ stands where a straight double quote belongs.", QUOTES),
+        row(
+            "{'a': 1}",
+            "1:2",
+            "The character ' stands where a straight double quote belongs.",
+            QUOTES),
+        row(
+            "{“a”: 1}",
+            "1:2",
+            "The character “ stands where a straight double quote belongs.",
+            QUOTES),
         row(
             "{\"a\": „x“}",
             "1:7",
@@ -148,9 +156,17 @@ class SyntaxFaultTest {
             "The character < cannot begin a value.",
             "Look for a missing quote, comma or bracket here or on the line before."),
         // Git's own marks of a merge that was not settled
-        row("{\n<<<<<<< HEAD\n\"a\": 1\n", "2:1", "A mark of an unsettled Git merge stands here.", MERGE),
+        row(
+            "{\n<<<<<<< HEAD\n\"a\": 1\n",
+            "2:1",
+            "A mark of an unsettled Git merge stands here.",
+            MERGE),
         row("{\"a\": 1\n=======\n}", "2:1", "A mark of an unsettled Git merge stands here.", MERGE),
-        row("{\"a\": 1,\n>>>>>>> b\n}", "2:1", "A mark of an unsettled Git merge stands here.", MERGE));
+        row(
+            "{\"a\": 1,\n>>>>>>> b\n}",
+            "2:1",
+            "A mark of an unsettled Git merge stands here.",
+            MERGE));
   }
 
   private static Arguments row(String text, String at, String message, String hint) {

@@ -74,7 +74,8 @@ class AmountTest {
       "Write a number and a unit, such as \"150 g\", \"1 1/2 tsp\" or \"3 large\".";
   private static final String COMMA =
       "Write decimals with a point and no thousands separators, such as \"1.5 g\".";
-  private static final String ONE = "Write one number and one unit; use two lines, or add the two up.";
+  private static final String ONE =
+      "Write one number and one unit; use two lines, or add the two up.";
   private static final String MOST = "The most that can be written is 1000000 of a unit.";
   private static final String UNIT = "Add g, ml, tsp or a measure of the food such as \"large\".";
 
@@ -86,8 +87,27 @@ class AmountTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"", " ", "g", "nan g", "NaN g", "Infinity g", "a pinch", "½½ g", "1/2/3 g", "1..5 g",
-        "- 5 g", "5 %", "0x10 g", "1 2 g", "²g", "٣ g", "five g", "1e g5", "<b>5 g</b>"})
+      strings = {
+        "",
+        " ",
+        "g",
+        "nan g",
+        "NaN g",
+        "Infinity g",
+        "a pinch",
+        "½½ g",
+        "1/2/3 g",
+        "1..5 g",
+        "- 5 g",
+        "5 %",
+        "0x10 g",
+        "1 2 g",
+        "²g",
+        "٣ g",
+        "five g",
+        "1e g5",
+        "<b>5 g</b>"
+      })
   void refusesWhatIsNoAmount(String text) {
     assertThatExceptionOfType(IllegalArgumentException.class)
         .isThrownBy(() -> Amount.parse(text))
@@ -114,9 +134,16 @@ class AmountTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"1000000.1 g", "1e308 g", "1e2147483647 g", "1e2147483648 g",
-        "1e99999999999999999999 g", "99999999999999 1/2 g", "1000001 ml",
-        "9e99 large"})
+      strings = {
+        "1000000.1 g",
+        "1e308 g",
+        "1e2147483647 g",
+        "1e2147483648 g",
+        "1e99999999999999999999 g",
+        "99999999999999 1/2 g",
+        "1000001 ml",
+        "9e99 large"
+      })
   void refusesAbsurdNumbers(String text) {
     assertRefused(text, "\"" + text + "\" is absurdly large or small.", MOST);
   }
@@ -140,8 +167,13 @@ class AmountTest {
 
   @ParameterizedTest
   @CsvSource({
-    "0.5 tsp, ½ tsp, true", "1/2 tsp, 0.50 teaspoons, true", "2 tbsp, 2 T, true",
-    "1 g, 1 G, true", "1000 g, 1 kg, false", "1 large, 1 Large, false", "1 g, 2 g, false"
+    "0.5 tsp, ½ tsp, true",
+    "1/2 tsp, 0.50 teaspoons, true",
+    "2 tbsp, 2 T, true",
+    "1 g, 1 G, true",
+    "1000 g, 1 kg, false",
+    "1 large, 1 Large, false",
+    "1 g, 2 g, false"
   })
   void isEqualWhenNumberAndMeasureAre(String one, String other, boolean equal) {
     assertThat(Amount.parse(one).equals(Amount.parse(other))).isEqualTo(equal);
@@ -153,11 +185,11 @@ class AmountTest {
 
   @Test
   void givesMassOrVolumeOrNeither() {
-    assertThat(Amount.parse("1.5 kg").grams()).hasValueSatisfying(
-        grams -> assertThat(grams).isEqualByComparingTo("1500"));
+    assertThat(Amount.parse("1.5 kg").grams())
+        .hasValueSatisfying(grams -> assertThat(grams).isEqualByComparingTo("1500"));
     assertThat(Amount.parse("1.5 kg").millilitres()).isEmpty();
-    assertThat(Amount.parse("2 dl").millilitres()).hasValueSatisfying(
-        millilitres -> assertThat(millilitres).isEqualByComparingTo("200"));
+    assertThat(Amount.parse("2 dl").millilitres())
+        .hasValueSatisfying(millilitres -> assertThat(millilitres).isEqualByComparingTo("200"));
     assertThat(Amount.parse("2 dl").grams()).isEmpty();
     assertThat(Amount.parse("3 large").grams()).isEmpty();
     assertThat(Amount.parse("3 large").millilitres()).isEmpty();

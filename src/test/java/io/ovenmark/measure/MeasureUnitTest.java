@@ -13,17 +13,29 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class MeasureUnitTest {
   /**
-   * NIST Handbook 44, Appendix C, "General Tables of Units of Measurement": the avoirdupois pound is
-   * exactly 453.59237 g, the ounce its 16th part; the gallon is 231 cubic inches, exactly
-   * 3785.411784 mL, the quart its 4th, the pint its 8th, the cup its 16th, the fluid ounce its 128th,
-   * the tablespoon its 256th, the teaspoon its 768th part. Metric units by the prefixes of the SI.
+   * NIST Handbook 44, Appendix C, "General Tables of Units of Measurement": the avoirdupois pound
+   * is exactly 453.59237 g, the ounce its 16th part; the gallon is 231 cubic inches, exactly
+   * 3785.411784 mL, the quart its 4th, the pint its 8th, the cup its 16th, the fluid ounce its
+   * 128th, the tablespoon its 256th, the teaspoon its 768th part. Metric units by the prefixes of
+   * the SI.
    */
   @ParameterizedTest
   @CsvSource({
-    "GRAM, 1", "KILOGRAM, 1000", "MILLIGRAM, 0.001", "OUNCE, 28.349523125", "POUND, 453.59237",
-    "MILLILITRE, 1", "CENTILITRE, 10", "DECILITRE, 100", "LITRE, 1000", "TEASPOON, 4.92892159375",
-    "TABLESPOON, 14.78676478125", "FLUID_OUNCE, 29.5735295625", "CUP, 236.5882365",
-    "PINT, 473.176473", "QUART, 946.352946"
+    "GRAM, 1",
+    "KILOGRAM, 1000",
+    "MILLIGRAM, 0.001",
+    "OUNCE, 28.349523125",
+    "POUND, 453.59237",
+    "MILLILITRE, 1",
+    "CENTILITRE, 10",
+    "DECILITRE, 100",
+    "LITRE, 1000",
+    "TEASPOON, 4.92892159375",
+    "TABLESPOON, 14.78676478125",
+    "FLUID_OUNCE, 29.5735295625",
+    "CUP, 236.5882365",
+    "PINT, 473.176473",
+    "QUART, 946.352946"
   })
   void agreesWithHandbook44(MeasureUnit unit, double expected) {
     assertThat(unit.base()).isCloseTo(expected, Offset.offset(expected * 1e-12));

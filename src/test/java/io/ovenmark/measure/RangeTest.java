@@ -24,14 +24,17 @@ class RangeTest {
 
   @ParameterizedTest
   @CsvSource({
-    "0, 0", "-3, -3", "1000000.5, 1000000.5", "1e308, 1E+308", "NaN, that was given",
+    "0, 0",
+    "-3, -3",
+    "1000000.5, 1000000.5",
+    "1e308, 1E+308",
+    "NaN, that was given",
     "Infinity, that was given"
   })
   void namesTheFigureAndTheLimits(double value, String shown) {
     assertThatExceptionOfType(IllegalArgumentException.class)
         .isThrownBy(() -> GRAMS.check("The mass", OptionalDouble.of(value)))
-        .withMessage(
-            "The mass " + shown + " is out of range.\nUse a number from 0.01 to 1000000.");
+        .withMessage("The mass " + shown + " is out of range.\nUse a number from 0.01 to 1000000.");
   }
 
   @Test

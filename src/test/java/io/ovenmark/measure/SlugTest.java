@@ -20,14 +20,33 @@ class SlugTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"", "-", "-a", "a-", "a--b", "A", "é", "a b", "a_b", "a.b", "..", "a/b", "a\n", "α",
-        "<script>", "ａ", "١"})
+      strings = {
+        "",
+        "-",
+        "-a",
+        "a-",
+        "a--b",
+        "A",
+        "é",
+        "a b",
+        "a_b",
+        "a.b",
+        "..",
+        "a/b",
+        "a\n",
+        "α",
+        "<script>",
+        "ａ",
+        "١"
+      })
   void refusesEverythingElse(String text) {
     assertThat(Slug.isSlug(text)).isFalse();
     assertThatExceptionOfType(IllegalArgumentException.class)
         .isThrownBy(() -> Slug.check(text))
         .withMessage(
-            "\"" + text.strip() + "\" cannot be a short name.\nUse up to 64 lower-case letters a-z,"
+            "\""
+                + text.strip()
+                + "\" cannot be a short name.\nUse up to 64 lower-case letters a-z,"
                 + " digits and single hyphens, such as \"lupin-bun\".");
   }
 
@@ -45,9 +64,18 @@ class SlugTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "Seeded lupin bun|seeded-lupin-bun", "Crème brûlée|creme-brulee", "  Bun -- no. 2! |bun-no-2",
-        "Weißbrot|weissbrot", "Smørrebrød|smorrebrod", "Æbleskiver|aebleskiver", "İZMİR|izmir",
-        "ﬁg bar|fig-bar", "Ψωμί|fallback", "<script>|script", "🍞|fallback", "½ loaf|1-2-loaf",
+        "Seeded lupin bun|seeded-lupin-bun",
+        "Crème brûlée|creme-brulee",
+        "  Bun -- no. 2! |bun-no-2",
+        "Weißbrot|weissbrot",
+        "Smørrebrød|smorrebrod",
+        "Æbleskiver|aebleskiver",
+        "İZMİR|izmir",
+        "ﬁg bar|fig-bar",
+        "Ψωμί|fallback",
+        "<script>|script",
+        "🍞|fallback",
+        "½ loaf|1-2-loaf",
         "Ψωμί 2|2"
       })
   void proposesAShortNameForAnyName(String name, String slug) {

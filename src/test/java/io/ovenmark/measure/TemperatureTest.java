@@ -17,8 +17,15 @@ class TemperatureTest {
    */
   @ParameterizedTest
   @CsvSource({
-    "32, 0, 1e-12", "212, 100, 1e-12", "-40, -40, 1e-12", "160, 71.11, 0.005", "165, 73.89, 0.005",
-    "325, 162.8, 0.05", "350, 176.67, 0.005", "375, 190.6, 0.05", "400, 204.44, 0.005",
+    "32, 0, 1e-12",
+    "212, 100, 1e-12",
+    "-40, -40, 1e-12",
+    "160, 71.11, 0.005",
+    "165, 73.89, 0.005",
+    "325, 162.8, 0.05",
+    "350, 176.67, 0.005",
+    "375, 190.6, 0.05",
+    "400, 204.44, 0.005",
     "401, 205, 1e-12"
   })
   void agreesWithNistSp811(String fahrenheit, double celsius, double tolerance) {
@@ -32,10 +39,24 @@ class TemperatureTest {
   @CsvSource(
       delimiter = '|',
       value = {
-        "205 °C|205 °C", "205C|205 °C", "205 c|205 °C", "205º C|205 °C", "205\u00a0°C|205 °C",
-        "205.0 °C|205 °C", "400°F|400 °F", "400 deg F|400 °F", "400 degrees f|400 °F",
-        "37.5 °C|37.5 °C", "-18 °C|-18 °C", "−18 °C|-18 °C", "-0 °C|0 °C", "190 ℃|190 °C",
-        "375℉|375 °F", "600 °C|600 °C", "-60 °C|-60 °C", "0100 °C|100 °C"
+        "205 °C|205 °C",
+        "205C|205 °C",
+        "205 c|205 °C",
+        "205º C|205 °C",
+        "205\u00a0°C|205 °C",
+        "205.0 °C|205 °C",
+        "400°F|400 °F",
+        "400 deg F|400 °F",
+        "400 degrees f|400 °F",
+        "37.5 °C|37.5 °C",
+        "-18 °C|-18 °C",
+        "−18 °C|-18 °C",
+        "-0 °C|0 °C",
+        "190 ℃|190 °C",
+        "375℉|375 °F",
+        "600 °C|600 °C",
+        "-60 °C|-60 °C",
+        "0100 °C|100 °C"
       })
   void readsWhatPeopleWrite(String text, String shown) {
     assertThat(Temperature.parse(text)).hasToString(shown);
@@ -56,7 +77,9 @@ class TemperatureTest {
     assertThatExceptionOfType(IllegalArgumentException.class)
         .isThrownBy(() -> Temperature.parse(text))
         .withMessage(
-            "The temperature \"" + text + "\" is not understood.\n"
+            "The temperature \""
+                + text
+                + "\" is not understood.\n"
                 + "Write a number and the scale, such as \"205 °C\" or \"400 °F\".");
   }
 
@@ -70,7 +93,12 @@ class TemperatureTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"601 °C, 601 °C", "-61 °C, -61 °C", "1200 F, 1200 °F", "99999999999 C, 99999999999 °C"})
+  @CsvSource({
+    "601 °C, 601 °C",
+    "-61 °C, -61 °C",
+    "1200 F, 1200 °F",
+    "99999999999 C, 99999999999 °C"
+  })
   void refusesWhatNoOvenOrFreezerReaches(String text, String shown) {
     assertThatExceptionOfType(IllegalArgumentException.class)
         .isThrownBy(() -> Temperature.parse(text))

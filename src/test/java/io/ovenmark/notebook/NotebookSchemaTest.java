@@ -38,9 +38,12 @@ class NotebookSchemaTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"{\"format\": 1}", "{\"format\": 1.0, \"title\": null, \"units\": null}",
+      strings = {
+        "{\"format\": 1}",
+        "{\"format\": 1.0, \"title\": null, \"units\": null}",
         "{\"format\": 1, \"units\": {\"temperature\": \"°F\", \"mass\": null}, \"energy\": null}",
-        "{\"format\": 1, \"energy\": \"US factors\", \"net_carbohydrate\": null}"})
+        "{\"format\": 1, \"energy\": \"US factors\", \"net_carbohydrate\": null}"
+      })
   void schemaAndCodecAcceptTheSame(String json) {
     assertThat(SchemaCheck.errors("notebook", json)).isEmpty();
     assertThat(SchemaCheck.errors("notebook", read(json).write())).isEmpty();
@@ -48,11 +51,19 @@ class NotebookSchemaTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"{}", "[]", "{\"format\": \"1\"}", "{\"format\": 0}", "{\"format\": 1.5}",
-        "{\"format\": 1, \"title\": 5}", "{\"format\": 1, \"units\": {\"temperature\": \"K\"}}",
-        "{\"format\": 1, \"units\": {\"mass\": \"kg\"}}", "{\"format\": 1, \"units\": []}",
+      strings = {
+        "{}",
+        "[]",
+        "{\"format\": \"1\"}",
+        "{\"format\": 0}",
+        "{\"format\": 1.5}",
+        "{\"format\": 1, \"title\": 5}",
+        "{\"format\": 1, \"units\": {\"temperature\": \"K\"}}",
+        "{\"format\": 1, \"units\": {\"mass\": \"kg\"}}",
+        "{\"format\": 1, \"units\": []}",
         "{\"format\": 1, \"energy\": \"guess\"}",
-        "{\"format\": 1, \"net_carbohydrate\": {\"subtract\": {\"polyols\": -0.1}}}"})
+        "{\"format\": 1, \"net_carbohydrate\": {\"subtract\": {\"polyols\": -0.1}}}"
+      })
   void schemaAndCodecRefuseTheSame(String json) {
     assertThat(SchemaCheck.errors("notebook", json)).isNotEmpty();
     assertThatExceptionOfType(UnreadableException.class).isThrownBy(() -> read(json));

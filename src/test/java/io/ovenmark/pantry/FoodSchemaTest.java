@@ -45,13 +45,23 @@ class FoodSchemaTest {
     assertThat(new String(written, UTF_8)).contains("\"own_g\": 1", "\"own\": 1", "\"own\": [");
   }
 
+  @Test
+  void everyBuiltInFoodFits() {
+    for (Food food : BuiltInPantry.all()) {
+      assertThat(SchemaCheck.errors("food", FoodCodec.write(food))).as(food.slug()).isEmpty();
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(
-      strings = {"\"own\": 1", "\"source\": null, \"per_100_g\": null, \"household\": null",
+      strings = {
+        "\"own\": 1",
+        "\"source\": null, \"per_100_g\": null, \"household\": null",
         "\"density_g_per_ml\": 25, \"allergens\": null, \"price\": null",
         "\"allergens\": [], \"household\": [], \"source\": {}, \"per_100_g\": {}",
         "\"per_100_g\": {\"water_g\": 100.5, \"fat_g\": 0, \"sodium_mg\": 38758}",
-        "\"price\": {\"amount\": 0, \"currency\": \"USD\", \"grams\": 0.001}"})
+        "\"price\": {\"amount\": 0, \"currency\": \"USD\", \"grams\": 0.001}"
+      })
   void schemaAndCodecAcceptTheSame(String members) {
     assertThat(SchemaCheck.errors("food", food(members))).isEmpty();
     assertThat(SchemaCheck.errors("food", FoodCodec.write(read(food(members))))).isEmpty();
@@ -59,9 +69,15 @@ class FoodSchemaTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"[]", "{}", "{\"name\": \"x\"}", "{\"kind\": \"dry\"}",
-        "{\"name\": \" \", \"kind\": \"dry\"}", "{\"name\": \"x\", \"kind\": \"Dry\"}",
-        "{\"name\": \"x\", \"kind\": null}"})
+      strings = {
+        "[]",
+        "{}",
+        "{\"name\": \"x\"}",
+        "{\"kind\": \"dry\"}",
+        "{\"name\": \" \", \"kind\": \"dry\"}",
+        "{\"name\": \"x\", \"kind\": \"Dry\"}",
+        "{\"name\": \"x\", \"kind\": null}"
+      })
   void schemaAndCodecRefuseTheSameFiles(String json) {
     assertThat(SchemaCheck.errors("food", json)).isNotEmpty();
     assertThatExceptionOfType(UnreadableException.class).isThrownBy(() -> read(json));
@@ -69,18 +85,33 @@ class FoodSchemaTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"\"source\": {\"kind\": \"rumour\"}", "\"source\": \"label\"",
-        "\"source\": {\"id\": 7}", "\"per_100_g\": []", "\"per_100_g\": {\"fat_g\": \"3\"}",
-        "\"per_100_g\": {\"fat_g\": -0.1}", "\"per_100_g\": {\"fat_g\": 100.6}",
-        "\"per_100_g\": {\"energy_kcal\": 200001}", "\"per_100_g\": {\"sodium_mg\": 200001}",
-        "\"household\": {}", "\"household\": [{}]", "\"household\": [{\"measure\": \"cup\"}]",
+      strings = {
+        "\"source\": {\"kind\": \"rumour\"}",
+        "\"source\": \"label\"",
+        "\"source\": {\"id\": 7}",
+        "\"per_100_g\": []",
+        "\"per_100_g\": {\"fat_g\": \"3\"}",
+        "\"per_100_g\": {\"fat_g\": -0.1}",
+        "\"per_100_g\": {\"fat_g\": 100.6}",
+        "\"per_100_g\": {\"energy_kcal\": 200001}",
+        "\"per_100_g\": {\"sodium_mg\": 200001}",
+        "\"household\": {}",
+        "\"household\": [{}]",
+        "\"household\": [{\"measure\": \"cup\"}]",
         "\"household\": [{\"measure\": \"\", \"grams\": 1}]",
-        "\"household\": [{\"measure\": \"cup\", \"grams\": 0}]", "\"density_g_per_ml\": 0",
-        "\"density_g_per_ml\": 26", "\"allergens\": \"eggs\"", "\"allergens\": [\"soap\"]",
-        "\"allergens\": [1]", "\"polyol\": 1", "\"price\": {}", "\"price\": 3",
+        "\"household\": [{\"measure\": \"cup\", \"grams\": 0}]",
+        "\"density_g_per_ml\": 0",
+        "\"density_g_per_ml\": 26",
+        "\"allergens\": \"eggs\"",
+        "\"allergens\": [\"soap\"]",
+        "\"allergens\": [1]",
+        "\"polyol\": 1",
+        "\"price\": {}",
+        "\"price\": 3",
         "\"price\": {\"amount\": -1, \"currency\": \"EUR\", \"grams\": 1}",
         "\"price\": {\"amount\": 1, \"currency\": \"eur\", \"grams\": 1}",
-        "\"price\": {\"amount\": 1, \"currency\": \"EUR\", \"grams\": 0}"})
+        "\"price\": {\"amount\": 1, \"currency\": \"EUR\", \"grams\": 0}"
+      })
   void schemaAndCodecRefuseTheSame(String members) {
     assertThat(SchemaCheck.errors("food", food(members))).isNotEmpty();
     assertThatExceptionOfType(UnreadableException.class).isThrownBy(() -> read(food(members)));
