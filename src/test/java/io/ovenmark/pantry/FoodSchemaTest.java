@@ -19,7 +19,7 @@ class FoodSchemaTest {
         "kind": "dry",
         "source": {"kind": "label", "id": "7", "note": "front shelf", "own": 1},
         "per_100_g": {"energy_kcal": 330.5, "protein_g": 40, "fat_g": null, "own_g": 1},
-        "household": [{"measure": "cup", "grams": 120}, {"measure": "tbsp, heaped", "grams": 9.5}],
+        "household": [{"measure": "cup", "grams": 120}, {"measure": "tbsp", "grams": 9, "own": 2}],
         "density_g_per_ml": 0.5,
         "allergens": ["lupin"],
         "polyol": null,
@@ -42,7 +42,7 @@ class FoodSchemaTest {
     byte[] written = FoodCodec.write(read(FOOD));
     assertThat(SchemaCheck.errors("food", written)).isEmpty();
     assertThat(FoodCodec.write(FoodCodec.read("pantry/a.json", "a", written))).isEqualTo(written);
-    assertThat(new String(written, UTF_8)).contains("\"own_g\": 1", "\"own\": 1", "\"own\": [");
+    assertThat(new String(written, UTF_8)).contains("\"own_g\": 1", "\"own\": 1", "\"own\": 2", "\"own\": [");
   }
 
   @Test
@@ -93,8 +93,8 @@ class FoodSchemaTest {
         "\"per_100_g\": {\"fat_g\": \"3\"}",
         "\"per_100_g\": {\"fat_g\": -0.1}",
         "\"per_100_g\": {\"fat_g\": 100.6}",
-        "\"per_100_g\": {\"energy_kcal\": 200001}",
-        "\"per_100_g\": {\"sodium_mg\": 200001}",
+        "\"per_100_g\": {\"energy_kcal\": 1000.1}",
+        "\"per_100_g\": {\"sodium_mg\": 100500.1}",
         "\"household\": {}",
         "\"household\": [{}]",
         "\"household\": [{\"measure\": \"cup\"}]",
