@@ -151,11 +151,13 @@ final class ReviseCommand extends WritingCommand {
         "  ");
     WrittenText.conflicts(written.conflicts(), OURS, THEIRS, err);
     err.blank();
+    boolean named = base != null || line.contains("@");
+    String again = named ? "Repeat the command with" : "Repeat the command with --base "
+        + written.base().revision() + " and";
     String field = WrittenText.shortField(written.conflicts().get(0));
     err.wrapped(
-        "  hint:  What you wrote is untouched. Repeat the command with --base "
-            + written.base().revision() + " and a --take for each field, such as --take " + field
-            + "=mine or --take " + field + "=theirs, or --take all=mine.",
+        "  hint:  What you wrote is untouched. " + again + " a --take for each field, such as --take "
+            + field + "=mine or --take " + field + "=theirs, or --take all=mine.",
         "         ");
   }
 }

@@ -14,8 +14,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * A command line for tests: its own folder, output, author and a clock that moves on by a minute with
- * each command.
+ * A command line for tests: its own folder and output, and a clock that moves on by a minute with each
+ * command.
  *
  * <pre>{@code
  * Bench bench = new Bench(folder);
@@ -32,8 +32,14 @@ final class Bench {
 
   /** What a command gave. */
   record Result(int code, String out, String err) {
-    /** All of it, for comparing whole outputs. */
-    String all() {
+    /** The output with commit ids made alike, for comparing whole outputs. */
+    String shown() {
+      return out.replaceAll("commit [0-9a-f]{10}", "commit ··········");
+    }
+
+    /** All of it, for messages. */
+    @Override
+    public String toString() {
       return out + (err.isEmpty() ? "" : "-- err --\n" + err) + "-- exit " + code + " --\n";
     }
   }
@@ -45,6 +51,13 @@ final class Bench {
 
   Path folder() {
     return folder;
+  }
+
+  /** The same bench seen from another folder. */
+  Bench from(Path other) {
+    Bench bench = new Bench(other);
+    bench.commands = commands;
+    return bench;
   }
 
   /** Sets an environment variable for the commands that follow. */
@@ -59,8 +72,14 @@ final class Bench {
     return this;
   }
 
-  /** Runs a command as the author Mara Quell unless it states one. */
+  /** Runs a command. */
   Result run(String... args) {
+    Instant now = BEGINNING.plus(Duration.ofMinutes(commands++));
+    return run(Clock.fixed(now, ZoneOffset.UTC), args);
+  }
+
+  /** Runs a command by another clock. */
+  Result run(Clock clock, String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     Surroundings surroundings =
@@ -69,8 +88,8 @@ final class Bench {
             new PrintWriter(err),
             new ByteArrayInputStream(input),
             folder,
-            Clock.fixed(BEGINNING.plus(Duration.ofMinutes(commands++)), ZoneOffset.UTC),
-            "mara",
+            clock,
+            "bench",
             name -> Optional.ofNullable(environment.get(name)));
     int code = Ovenmark.run(surroundings, args);
     input = new byte[0];
@@ -81,7 +100,7 @@ final class Bench {
   Result must(String... args) {
     Result result = run(args);
     if (result.code() != 0) {
-      throw new AssertionError(String.join(" ", args) + "\n" + result.all());
+      throw new AssertionError(String.join(" ", args) + "\n" + result);
     }
     return result;
   }
