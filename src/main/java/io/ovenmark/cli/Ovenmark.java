@@ -21,7 +21,7 @@ import picocli.CommandLine.Spec;
     },
     synopsisSubcommandLabel = "COMMAND",
     footerHeading = "%nExample:%n",
-    footer = {"  ovenmark demo saltmarsh", "  ovenmark timeline seeded-lupin-bun"},
+    footer = "  ovenmark timeline seeded-lupin-bun",
     subcommands = {
       NewCommand.class,
       ListCommand.class,
