@@ -46,7 +46,7 @@ final class Attribution {
   private final Worksheet from;
   private final Worksheet to;
   private final List<LineComparison> lines;
-  private final Map<String, String> names;
+  private final CauseTexts causes;
   private final LineTerms mass;
   private final Map<Figure, LineTerms> macros = new EnumMap<>(Figure.class);
   private final boolean samePolicy;
@@ -59,7 +59,7 @@ final class Attribution {
     this.from = from;
     this.to = to;
     this.lines = lines;
-    this.names = names;
+    this.causes = new CauseTexts(lines, names);
     this.mass = LineTerms.mass(lines);
     this.samePolicy = from.policy().equals(to.policy());
     this.sameLines = lines.stream().allMatch(Attribution::bringsTheSame);
@@ -110,7 +110,7 @@ final class Attribution {
       Quantity delta = after.minus(before);
       return new FigureComparison(figure, basis, before, after, delta, List.of());
     }
-    Ledger ledger = new Ledger(lines, names, ruleText(figure));
+    Ledger ledger = new Ledger(causes, ruleText(figure));
     Quantity delta = Quantity.known(Ledger.difference(before.low(), after.low()));
     split(figure, basis, before.low(), after.low(), ledger);
     return new FigureComparison(
@@ -166,18 +166,29 @@ final class Attribution {
       }
       case DOUGH_100_G -> product(ALL, List.of(new Sum(sum), new Inverse(mass)), ledger);
       case BAKED_100_G -> {
-        boolean water = figure == Figure.WATER;
-        Sum first = new Sum(water ? sum.minus(mass) : sum);
-        product(ALL, List.of(first, new Inverse(mass), share(true)), ledger);
-        if (water) {
-          double rawBefore = ALL + ALL * first.before() / mass.from() * keptBefore();
-          double rawAfter = ALL + ALL * first.after() / mass.to() * keptAfter();
-          double cutOff = (after > 0 ? 0 : -rawAfter) - (before > 0 ? 0 : -rawBefore);
-          ledger.single(Cause.CUT_OFF, "more was lost than the water it held", cutOff);
+        if (figure == Figure.WATER) {
+          waterOfBaked(sum.minus(mass), before, after, ledger);
+        } else {
+          product(ALL, List.of(new Sum(sum), new Inverse(mass), share(true)), ledger);
         }
       }
       default -> throw new IllegalStateException(basis.toString());
     }
+  }
+
+  /**
+   * Below 0, where the worksheet cuts the figure off, the cutting is a cause of its own; it is the
+   * only one where the cut figure is known though the water is not.
+   */
+  private void waterOfBaked(LineTerms others, double before, double after, Ledger ledger) {
+    double rawBefore = ALL + ALL * others.from() / mass.from() * keptBefore();
+    double rawAfter = ALL + ALL * others.to() / mass.to() * keptAfter();
+    double cutOff = after - before;
+    if (Double.isFinite(rawBefore) && Double.isFinite(rawAfter)) {
+      product(ALL, List.of(new Sum(others), new Inverse(mass), share(true)), ledger);
+      cutOff = (after > 0 ? 0 : -rawAfter) - (before > 0 ? 0 : -rawBefore);
+    }
+    ledger.single(Cause.CUT_OFF, "more was lost than the water it held", cutOff);
   }
 
   private void pieces(double before, double after, Ledger ledger) {

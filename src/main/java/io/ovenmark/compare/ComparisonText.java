@@ -127,11 +127,13 @@ public final class ComparisonText {
       more.add(
           BEFORE
               + line.fromEntered().orElseThrow()
-              + "  "
+              + FigureText.ARROW
               + AFTER
               + line.toEntered().orElseThrow());
     }
-    if (!FigureText.looksTheSame(line.fromBakersPercent(), line.toBakersPercent())) {
+    if (!FigureText.looksTheSame(line.fromBakersPercent(), line.toBakersPercent())
+        && !line.fromBakersPercent().isUnknown()
+        && !line.toBakersPercent().isUnknown()) {
       more.add(
           "baker's percentage "
               + FigureText.change(line.fromBakersPercent(), line.toBakersPercent(), "%"));
@@ -177,7 +179,7 @@ public final class ComparisonText {
       return;
     }
     out.heading(
-        left("Figures", NAME)
+        left("Figures, a piece", NAME)
             + right(BEFORE + "before", NUMBER)
             + right(AFTER + "after", NUMBER)
             + right("change", NUMBER));
@@ -185,7 +187,7 @@ public final class ComparisonText {
       String unit = figure.figure().unit();
       out.line(
           "  "
-              + left(figure.name() + (unit.isEmpty() ? "" : ", " + unit), NAME - 2)
+              + left(figure.figure().label() + (unit.isEmpty() ? "" : ", " + unit), NAME - 2)
               + right(brief(figure.from()), NUMBER)
               + right(brief(figure.to()), NUMBER)
               + right(brief(figure.delta(), FigureText.signed(figure.delta())), NUMBER));
@@ -255,7 +257,7 @@ public final class ComparisonText {
               + ": "
               + BEFORE
               + change.from().orElse("not stated")
-              + "  "
+              + FigureText.ARROW
               + AFTER
               + change.to().orElse("not stated")
               + (heading.equals("Writing") ? "" : same));

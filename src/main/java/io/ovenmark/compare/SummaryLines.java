@@ -5,8 +5,9 @@ import io.ovenmark.measure.Quantity;
 import io.ovenmark.pantry.Food;
 import io.ovenmark.worksheet.WorksheetLine;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -35,7 +36,7 @@ final class SummaryLines {
   /** At most three clauses, then one that counts the rest. */
   List<String> clauses() {
     List<Clause> all = new ArrayList<>();
-    Set<LineComparison> told = new HashSet<>();
+    Set<LineComparison> told = Collections.newSetFromMap(new IdentityHashMap<>());
     for (LineComparison lost : lines) {
       Optional<LineComparison> won = told.contains(lost) ? Optional.empty() : standIn(lost, told);
       if (won.isPresent()) {
