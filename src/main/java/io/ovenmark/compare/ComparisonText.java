@@ -287,6 +287,9 @@ public final class ComparisonText {
           };
       out.entry("  ", rule.rule() + ": " + standing + because);
     }
+    if (goal.rules().stream().anyMatch(rule -> rule.limit().isEmpty())) {
+      out.prose("  ", "Allergens as the foods' data state them: check the packages for traces.");
+    }
   }
 
   private static String word(Optional<Outcome> outcome) {

@@ -33,27 +33,28 @@ final class SummaryLines {
     this.names = names;
   }
 
-  /** At most three clauses, then one that counts the rest. */
+  /** At most four clauses; where there are more, three and one that counts the rest. */
   List<String> clauses() {
     List<Clause> all = new ArrayList<>();
-    Set<LineComparison> told = Collections.newSetFromMap(new IdentityHashMap<>());
+    Set<LineComparison> done = Collections.newSetFromMap(new IdentityHashMap<>());
     for (LineComparison lost : lines) {
-      Optional<LineComparison> won = told.contains(lost) ? Optional.empty() : standIn(lost, told);
+      Optional<LineComparison> won = done.contains(lost) ? Optional.empty() : standIn(lost, done);
       if (won.isPresent()) {
         double size = Math.max(Math.abs(lost.delta().low()), Math.abs(won.get().delta().low()));
         all.add(new Clause(gaveWay(lost, won.get()), size));
-        told.add(lost);
-        told.add(won.get());
+        done.add(lost);
+        done.add(won.get());
       }
     }
     for (LineComparison line : lines) {
-      if (!told.contains(line)) {
+      if (!done.contains(line)) {
         all.add(new Clause(text(line), size(line)));
       }
     }
     all.sort(Comparator.comparingDouble(Clause::grams).reversed());
-    List<String> clauses = new ArrayList<>(all.stream().limit(MOST).map(Clause::text).toList());
-    int rest = all.size() - clauses.size();
+    int told = all.size() <= MOST + 1 ? all.size() : MOST;
+    List<String> clauses = new ArrayList<>(all.stream().limit(told).map(Clause::text).toList());
+    int rest = all.size() - told;
     if (rest > 0) {
       clauses.add(rest + " more");
     }
@@ -122,13 +123,13 @@ final class SummaryLines {
   }
 
   /** The line that came in for a line that lost mass; one of the two must have come or gone. */
-  private Optional<LineComparison> standIn(LineComparison lost, Set<LineComparison> told) {
+  private Optional<LineComparison> standIn(LineComparison lost, Set<LineComparison> done) {
     if (lost.change() == LineChange.REPLACED || !lost.delta().isKnown() || lost.delta().low() >= 0) {
       return Optional.empty();
     }
     boolean gone = lost.change() == LineChange.REMOVED;
     return lines.stream()
-        .filter(line -> !told.contains(line) && line.change() != LineChange.REPLACED)
+        .filter(line -> !done.contains(line) && line.change() != LineChange.REPLACED)
         .filter(line -> line.delta().isKnown() && line.delta().low() > 0)
         .filter(line -> gone || line.change() == LineChange.ADDED)
         .filter(line -> sameRole(lost, line))

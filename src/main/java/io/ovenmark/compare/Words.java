@@ -22,9 +22,9 @@ final class Words {
         : String.join(", ", items.subList(0, last)) + " and " + items.get(last);
   }
 
-  /** At most so many items, the rest counted: {@code a, b and 3 more}. */
+  /** At most so many items, or one more, else the rest counted: {@code a, b and 3 more}. */
   static String listed(List<String> items, int most) {
-    if (items.size() <= most) {
+    if (items.size() <= most + 1) {
       return listed(items);
     }
     return String.join(", ", items.subList(0, most)) + " and " + (items.size() - most) + " more";
