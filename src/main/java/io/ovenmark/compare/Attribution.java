@@ -13,7 +13,6 @@ import io.ovenmark.worksheet.EnergyRule;
 import io.ovenmark.worksheet.Figure;
 import io.ovenmark.worksheet.Policy;
 import io.ovenmark.worksheet.Worksheet;
-import io.ovenmark.worksheet.WorksheetLine;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -23,8 +22,8 @@ import java.util.Optional;
 /**
  * Compares every figure and splits its difference over its causes. Each figure is a product of sums
  * over lines, inverses of such sums, and single numbers ({@link Factor}), T being a macro of the
- * batch, B its mass, L and D its liquids and dry foods, N the pieces, k what is left after handling,
- * d the dough mass of a piece and s the share left after the oven:
+ * batch, B its mass, L and D its liquids and dry foods, N the pieces, k what is left after
+ * handling, d the dough mass of a piece and s the share left after the oven:
  *
  * <pre>
  * batch             T                     100 g dough   100 · T · 1/B
@@ -35,10 +34,10 @@ import java.util.Optional;
  * pieces            N, or B · k · 1/d
  * </pre>
  *
- * <p>The product is split by averaging over all orders in which its factors can change, the sums and
- * inverses then line by line, which is exact because they are linear in the lines ({@link
- * LineTerms}). When one side states pieces and the other the dough mass of a piece, the step from the
- * one number of pieces to the other is one cause.
+ * <p>The product is split by averaging over all orders in which its factors can change, the sums
+ * and inverses then line by line, which is exact because they are linear in the lines ({@link
+ * LineTerms}). When one side states pieces and the other the dough mass of a piece, the step from
+ * the one number of pieces to the other is one cause.
  */
 final class Attribution {
   private static final double ALL = 100;
@@ -221,8 +220,7 @@ final class Attribution {
       double before = from.formula().yield().doughPerPieceGrams().getAsDouble();
       double after = to.formula().yield().doughPerPieceGrams().getAsDouble();
       return List.of(
-          new Single(Cause.DOUGH_PER_PIECE, doughPerPieceText(), before, after),
-          new Inverse(mass));
+          new Single(Cause.DOUGH_PER_PIECE, doughPerPieceText(), before, after), new Inverse(mass));
     }
     return List.of(kept(), inversePieces());
   }
@@ -231,14 +229,13 @@ final class Attribution {
     double before = from.formula().yield().handlingLossPercent().orElse(0);
     double after = to.formula().yield().handlingLossPercent().orElse(0);
     String text =
-        "handling loss "
-            + FigureText.change(Quantity.known(before), Quantity.known(after), "%");
+        "handling loss " + FigureText.change(Quantity.known(before), Quantity.known(after), "%");
     return new Single(Cause.HANDLING_LOSS, text, 1 - before / ALL, 1 - after / ALL);
   }
 
   private Factor inversePieces() {
     return new Single(
-        Cause.PIECES, piecesText(), inverse(from.pieces()), inverse(to.pieces()));
+        Cause.PIECES, piecesText(), inversePieces(from, mass.from()), inversePieces(to, mass.to()));
   }
 
   private Factor share(boolean inverse) {
@@ -261,8 +258,13 @@ final class Attribution {
     return 1 / to.bakedYield().share().low();
   }
 
-  private static double inverse(Quantity pieces) {
-    return pieces.isKnown() && pieces.low() > 0 ? 1 / pieces.low() : Double.NaN;
+  private static double inversePieces(Worksheet sheet, double batch) {
+    Yield yield = sheet.formula().yield();
+    if (yield.pieces().isPresent()) {
+      return 1.0 / yield.pieces().get();
+    }
+    double kept = 1 - yield.handlingLossPercent().orElse(0) / ALL;
+    return yield.doughPerPieceGrams().orElse(Double.NaN) / (batch * kept);
   }
 
   /** Splits a product. A divisor that is unknown on one side divides nothing there: no part. */

@@ -55,7 +55,13 @@ final class CauseTexts {
           + " "
           + FigureText.of(line.to(), "g");
     }
-    return name(line) + " " + FigureText.signed(line.delta()) + " g";
+    if (line.delta().isKnown()) {
+      return name(line) + " " + FigureText.signed(line.delta()) + " g";
+    }
+    String from = line.fromEntered().orElse("");
+    String to = line.toEntered().orElse("");
+    String arrow = from.isEmpty() || to.isEmpty() ? "" : FigureText.ARROW;
+    return name(line) + " " + from + arrow + to + ", of unknown weight";
   }
 
   private String foodText(LineComparison line, boolean replaced) {

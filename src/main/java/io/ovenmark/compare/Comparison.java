@@ -108,7 +108,8 @@ import java.util.Set;
  * @param to the later side
  * @param summary what matters most in plain words, one sentence or a few
  * @param changes every change of the formula by ids, see {@link FormulaDiff}
- * @param lines lines side by side in the order of the later formula, removed ones at their old place
+ * @param lines lines side by side in the order of the later formula, removed ones at their old
+ *     place
  * @param foodDataChanges foods of both sides whose data differ
  * @param yieldChanges how the batch is divided, where that differs
  * @param rules rules for energy and net carbohydrate, where they differ
@@ -142,8 +143,7 @@ public record Comparison(
   private static final double SAME_PROPORTION = 1e-6;
 
   private static final Confounding UNJUDGED =
-      new Confounding(
-          Confounding.Verdict.NO_OUTCOMES, List.of(), "", List.of(), Optional.empty());
+      new Confounding(Confounding.Verdict.NO_OUTCOMES, List.of(), "", List.of(), Optional.empty());
 
   /** Copies the lists. */
   public Comparison {

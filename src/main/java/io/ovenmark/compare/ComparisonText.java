@@ -139,8 +139,7 @@ public final class ComparisonText {
               + FigureText.change(line.fromBakersPercent(), line.toBakersPercent(), "%"));
     }
     if (line.flourMarkChanged()) {
-      more.add(
-          line.after().orElseThrow().line().flour() ? "now a flour" : "no longer a flour");
+      more.add(line.after().orElseThrow().line().flour() ? "now a flour" : "no longer a flour");
     }
     if (line.moved()) {
       more.add("moved");
@@ -163,8 +162,7 @@ public final class ComparisonText {
                   parts.add(
                       figure.nutrient().label()
                           + " "
-                          + FigureText.change(
-                              figure.from(), figure.to(), figure.nutrient().unit())
+                          + FigureText.change(figure.from(), figure.to(), figure.nutrient().unit())
                           + " per 100 g"));
       food.weights().forEach(weight -> parts.add(BakeInfluences.detail(weight)));
       food.others().forEach(other -> parts.add(BakeInfluences.detail(other)));
@@ -173,8 +171,7 @@ public final class ComparisonText {
   }
 
   private void figures() {
-    List<FigureComparison> shown =
-        comparison.figures().stream().filter(this::isShown).toList();
+    List<FigureComparison> shown = comparison.figures().stream().filter(this::isShown).toList();
     if (shown.isEmpty()) {
       return;
     }
@@ -200,9 +197,7 @@ public final class ComparisonText {
 
   /** Two bounds in a narrow column: {@code 3 to 4.2}. */
   private static String brief(Quantity quantity, String words) {
-    return quantity.isKnown()
-        ? words
-        : words.replace("between ", "").replace(" and ", " to ");
+    return quantity.isKnown() ? words : words.replace("between ", "").replace(" and ", " to ");
   }
 
   private boolean isShown(FigureComparison figure) {
@@ -363,8 +358,7 @@ public final class ComparisonText {
   private void finding(FindingComparison finding) {
     String course =
         switch (finding.course()) {
-          case APPEARED, GONE, STAYED ->
-              finding.course().name().toLowerCase(Locale.ROOT) + ", ";
+          case APPEARED, GONE, STAYED -> finding.course().name().toLowerCase(Locale.ROOT) + ", ";
           case NOT_COMPARABLE -> "";
         };
     out.entry(

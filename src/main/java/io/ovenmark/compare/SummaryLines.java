@@ -15,8 +15,8 @@ import java.util.Set;
 
 /**
  * Words for the lines that weigh differently, the greatest difference in grams first. A line that
- * lost mass and one that came in for it, of the same role and of one order, are told together: "half
- * the egg white gave way to whey isolate".
+ * lost mass and one that came in for it, of the same role and of one order, are told together:
+ * "half the egg white gave way to whey isolate".
  */
 final class SummaryLines {
   private static final int MOST = 3;
@@ -28,8 +28,7 @@ final class SummaryLines {
   private final Map<String, String> names;
 
   SummaryLines(Comparison comparison, Map<String, String> names) {
-    this.lines =
-        comparison.lines().stream().filter(LineComparison::weighsDifferently).toList();
+    this.lines = comparison.lines().stream().filter(LineComparison::weighsDifferently).toList();
     this.names = names;
   }
 
@@ -93,9 +92,7 @@ final class SummaryLines {
   }
 
   private static String mass(Quantity grams, Optional<String> entered) {
-    return grams.isKnown()
-        ? FigureText.of(grams, "g")
-        : entered.orElse("") + ", of unknown weight";
+    return grams.isKnown() ? FigureText.of(grams, "g") : entered.orElse("") + ", of unknown weight";
   }
 
   private String gaveWay(LineComparison lost, LineComparison won) {
@@ -111,7 +108,10 @@ final class SummaryLines {
   private static String share(double share, double grams) {
     double[] shares = {0.5, 1 / 3.0, 2 / 3.0, 0.25, 0.75};
     String[] words = {
-      "half the ", "a third of the ", "two thirds of the ", "a quarter of the ",
+      "half the ",
+      "a third of the ",
+      "two thirds of the ",
+      "a quarter of the ",
       "three quarters of the "
     };
     for (int i = 0; i < shares.length; i++) {
@@ -124,7 +124,9 @@ final class SummaryLines {
 
   /** The line that came in for a line that lost mass; one of the two must have come or gone. */
   private Optional<LineComparison> standIn(LineComparison lost, Set<LineComparison> done) {
-    if (lost.change() == LineChange.REPLACED || !lost.delta().isKnown() || lost.delta().low() >= 0) {
+    if (lost.change() == LineChange.REPLACED
+        || !lost.delta().isKnown()
+        || lost.delta().low() >= 0) {
       return Optional.empty();
     }
     boolean gone = lost.change() == LineChange.REMOVED;
@@ -148,7 +150,6 @@ final class SummaryLines {
     boolean alike =
         before.line().flour() && after.line().flour()
             || role.tellsEnough() && role == FoodRole.of(other.get());
-    return alike
-        && FoodRole.ofOneOrder(before, -lost.delta().low(), after, won.delta().low());
+    return alike && FoodRole.ofOneOrder(before, -lost.delta().low(), after, won.delta().low());
   }
 }

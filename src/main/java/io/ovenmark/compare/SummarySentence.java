@@ -144,8 +144,7 @@ final class SummarySentence {
     for (FigureComparison figure : comparison.figures()) {
       Optional<Course> standing = standing(figure);
       boolean turned =
-          standing.isPresent()
-              && (standing.get() != Course.STILL_BROKEN || figure.showsChange());
+          standing.isPresent() && (standing.get() != Course.STILL_BROKEN || figure.showsChange());
       if (turned && !told.contains(figure)) {
         told.add(figure);
       }
@@ -160,8 +159,7 @@ final class SummarySentence {
   private String figure(FigureComparison figure) {
     String label = figure.figure().label();
     String basis = figure.name().substring(label.length());
-    String values =
-        FigureText.change(figure.from(), figure.to(), figure.figure().unit());
+    String values = FigureText.change(figure.from(), figure.to(), figure.figure().unit());
     boolean known = figure.from().isKnown() && figure.to().isKnown();
     return (known ? label + " " + values + basis : figure.name() + " " + values)
         + standing(figure).map(STANDING::get).orElse("");
@@ -183,9 +181,7 @@ final class SummarySentence {
     return rule.limit()
         .filter(limit -> limit.figure() == figure.figure())
         .filter(
-            limit ->
-                !limit.figure().isMacro()
-                    || figure.basis().equals(Optional.of(limit.basis())))
+            limit -> !limit.figure().isMacro() || figure.basis().equals(Optional.of(limit.basis())))
         .isPresent();
   }
 
@@ -287,6 +283,8 @@ final class SummarySentence {
   private static String rule(RuleChange rule) {
     boolean told = rule.because().isEmpty() || rule.course() == Course.NEWLY_MET;
     return rule.rule()
-        + (told ? "" : " (" + Words.listed(rule.because().stream().map(Words::brief).toList()) + ")");
+        + (told
+            ? ""
+            : " (" + Words.listed(rule.because().stream().map(Words::brief).toList()) + ")");
   }
 }

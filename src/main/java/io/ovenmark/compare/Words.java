@@ -49,8 +49,8 @@ final class Words {
   }
 
   /**
-   * Names for lines inside sentences: the food's name up to its first comma, in full where two lines
-   * would read the same, with the line's id where even that does not tell them apart.
+   * Names for lines inside sentences: the food's name up to its first comma, in full where two
+   * lines would read the same, with the line's id where even that does not tell them apart.
    */
   static Map<String, String> spokenNames(List<LineComparison> lines) {
     Map<String, Integer> shortNames = new HashMap<>();

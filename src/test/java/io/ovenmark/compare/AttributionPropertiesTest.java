@@ -73,8 +73,7 @@ class AttributionPropertiesTest {
       assertThatComparison(comparison)
           .says("Nothing that is weighed, done or baked differs.")
           .hasNoCauses();
-      assertThat(comparison.figures())
-          .allMatch(figure -> figure.delta().equals(Quantity.ZERO));
+      assertThat(comparison.figures()).allMatch(figure -> figure.delta().equals(Quantity.ZERO));
       assertThat(comparison.lines()).allMatch(line -> line.change() == LineChange.SAME);
       assertThat(comparison.changes()).isEmpty();
     }
@@ -96,8 +95,7 @@ class AttributionPropertiesTest {
               comparison.lines().stream()
                   .flatMap(line -> line.after().stream())
                   .map(line -> line.line().id()))
-          .containsExactlyElementsOf(
-              to.sheet().formula().lines().stream().map(Line::id).toList());
+          .containsExactlyElementsOf(to.sheet().formula().lines().stream().map(Line::id).toList());
     }
   }
 

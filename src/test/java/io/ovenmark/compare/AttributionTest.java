@@ -32,10 +32,7 @@ class AttributionTest {
                 formula("water 100 g", "lupin-flour 100 g"),
                 formula("water 80 g", "lupin-flour 125 g")))
         .hasCauses(
-            Figure.LIQUID_RATIO,
-            Basis.BATCH,
-            "water −20 g: −0.18",
-            "lupin flour +25 g: −0.18");
+            Figure.LIQUID_RATIO, Basis.BATCH, "water −20 g: −0.18", "lupin flour +25 g: −0.18");
   }
 
   @Test
@@ -45,8 +42,7 @@ class AttributionTest {
     Formula from = formula("lupin-flour 100 g");
     Formula to = formula("lupin-flour 150 g").withYield(Yield.ofPieces(8));
     assertThatComparison(compare(from, to))
-        .hasCauses(
-            Figure.PROTEIN, Basis.PIECE, "lupin flour +50 g: +2.64", "pieces 6 → 8: −1.88")
+        .hasCauses(Figure.PROTEIN, Basis.PIECE, "lupin flour +50 g: +2.64", "pieces 6 → 8: −1.88")
         .hasCauses(Figure.PROTEIN, Basis.BATCH, "lupin flour +50 g: +18.1")
         .hasCauses(Figure.PROTEIN, Basis.DOUGH_100_G)
         .hasCauses(Figure.PIECES, Basis.BATCH, "pieces 6 → 8: +2");
@@ -128,8 +124,7 @@ class AttributionTest {
     Yield eighty = new Yield(Optional.empty(), OptionalDouble.of(80), OptionalDouble.empty());
     Formula from = formula("lupin-flour 100 g", "water 200 g");
     assertThatComparison(compare(from, from.withYield(eighty)))
-        .hasCauses(
-            Figure.DOUGH_PER_PIECE, Basis.BATCH, "6 pieces → 80 g dough a piece: +30")
+        .hasCauses(Figure.DOUGH_PER_PIECE, Basis.BATCH, "6 pieces → 80 g dough a piece: +30")
         .hasCauses(Figure.PROTEIN, Basis.PIECE, "6 pieces → 80 g dough a piece: +3.62");
   }
 
@@ -137,8 +132,7 @@ class AttributionTest {
   void theLossInTheOvenIsACauseOfItsOwn() {
     Formula formula = formula("lupin-flour 100 g", "water 100 g");
     assertThatComparison(Comparison.between(baked(formula, 0.9), baked(formula, 0.8)))
-        .hasCauses(
-            Figure.PROTEIN, Basis.BAKED_100_G, "loss in the oven 10 → 20 %: +2.51")
+        .hasCauses(Figure.PROTEIN, Basis.BAKED_100_G, "loss in the oven 10 → 20 %: +2.51")
         .hasCauses(Figure.BAKED_PER_PIECE, Basis.BATCH, "loss in the oven 10 → 20 %: −3.33")
         .hasCauses(Figure.PROTEIN, Basis.DOUGH_100_G);
   }
@@ -184,6 +178,14 @@ class AttributionTest {
     assertThatComparison(comparison)
         .hasCauses(Figure.PROTEIN, Basis.BATCH, "lupin flour +10 g: +3.62")
         .addsUp();
+  }
+
+  @Test
+  void aCompositionThatIsKnownWhateverTheMassHasCausesToo() {
+    assertThatComparison(compare(formula("a=sugar 1 cup"), formula("a=lupin-flour 1 cup")))
+        .hasCauses(
+            Figure.PROTEIN, Basis.DOUGH_100_G, "lupin flour instead of granulated sugar: +36.2")
+        .hasCauses(Figure.PROTEIN, Basis.BATCH);
   }
 
   private static Side baked(Formula formula, double share) {

@@ -45,32 +45,114 @@ final class Bench {
     // USDA SR28: NDB 14411, 01124, 14058, 16076, 20083, 02047, 01145, 04053, 19335
     add("water", "water", FoodKind.LIQUID, Set.of(), 0, 0, 0, 0, 0, 0, 0, 99.9, 0.1, 4);
     add(
-        "egg-white", "egg white", FoodKind.LIQUID, Set.of(Allergen.EGGS), 52, 10.9, 0.17, 0, 0.73,
-        0, 0.71, 87.57, 0.63, 166);
+        "egg-white",
+        "egg white",
+        FoodKind.LIQUID,
+        Set.of(Allergen.EGGS),
+        52,
+        10.9,
+        0.17,
+        0,
+        0.73,
+        0,
+        0.71,
+        87.57,
+        0.63,
+        166);
     add(
-        "whey-isolate", "whey isolate", FoodKind.DRY, Set.of(Allergen.MILK), 359, 58.14, 1.16,
-        0.581, 29.07, 0, 1.16, 0.86, 10.77, 372);
+        "whey-isolate",
+        "whey isolate",
+        FoodKind.DRY,
+        Set.of(Allergen.MILK),
+        359,
+        58.14,
+        1.16,
+        0.581,
+        29.07,
+        0,
+        1.16,
+        0.86,
+        10.77,
+        372);
     add(
-        "lupin-flour", "lupin flour", FoodKind.DRY, Set.of(Allergen.LUPIN), 371, 36.17, 9.74,
-        1.156, 40.37, 18.9, 3.4, 10.44, 3.28, 15);
+        "lupin-flour",
+        "lupin flour",
+        FoodKind.DRY,
+        Set.of(Allergen.LUPIN),
+        371,
+        36.17,
+        9.74,
+        1.156,
+        40.37,
+        18.9,
+        3.4,
+        10.44,
+        3.28,
+        15);
     add(
-        "bread-flour", "bread flour", FoodKind.DRY, Set.of(Allergen.WHEAT), 361, 11.98, 1.66,
-        0.244, 72.53, 2.4, 0.31, 13.36, 0.47, 2);
+        "bread-flour",
+        "bread flour",
+        FoodKind.DRY,
+        Set.of(Allergen.WHEAT),
+        361,
+        11.98,
+        1.66,
+        0.244,
+        72.53,
+        2.4,
+        0.31,
+        13.36,
+        0.47,
+        2);
     add("salt", "table salt", FoodKind.DRY, Set.of(), 0, 0, 0, 0, 0, 0, 0, 0.2, 99.8, 38758);
     add(
-        "butter", "butter, unsalted", FoodKind.FAT, Set.of(Allergen.MILK), 717, 0.85, 81.11,
-        50.489, 0.06, 0, 0.06, 17.94, 0.09, 11);
+        "butter",
+        "butter, unsalted",
+        FoodKind.FAT,
+        Set.of(Allergen.MILK),
+        717,
+        0.85,
+        81.11,
+        50.489,
+        0.06,
+        0,
+        0.06,
+        17.94,
+        0.09,
+        11);
+    add("olive-oil", "olive oil", FoodKind.FAT, Set.of(), 884, 0, 100, 13.808, 0, 0, 0, 0, 0, 2);
     add(
-        "olive-oil", "olive oil", FoodKind.FAT, Set.of(), 884, 0, 100, 13.808, 0, 0, 0, 0, 0, 2);
-    add(
-        "sugar", "granulated sugar", FoodKind.DRY, Set.of(), 387, 0, 0, 0, 99.98, 0, 99.8, 0.02,
-        0.01, 1);
+        "sugar",
+        "granulated sugar",
+        FoodKind.DRY,
+        Set.of(),
+        387,
+        0,
+        0,
+        0,
+        99.98,
+        0,
+        99.8,
+        0.02,
+        0.01,
+        1);
     // typical label values, invented for these tests
+    add("psyllium", "psyllium husk", FoodKind.DRY, Set.of(), 200, 2, 0.6, 0.1, 85, 80, 0, 9, 3, 60);
     add(
-        "psyllium", "psyllium husk", FoodKind.DRY, Set.of(), 200, 2, 0.6, 0.1, 85, 80, 0, 9, 3, 60);
-    add(
-        "sesame-flour", "sesame flour", FoodKind.DRY, Set.of(Allergen.SESAME), 333, 47, 12, 1.8,
-        26, 20, 2, 7, 8, 40);
+        "sesame-flour",
+        "sesame flour",
+        FoodKind.DRY,
+        Set.of(Allergen.SESAME),
+        333,
+        47,
+        12,
+        1.8,
+        26,
+        20,
+        2,
+        7,
+        8,
+        40);
     Food psyllium = FOODS.get("psyllium");
     FOODS.put("psyllium", withHousehold(psyllium, new HouseholdMeasure("tbsp", 5)));
     FOODS.put(
@@ -153,7 +235,9 @@ final class Bench {
         f.extras());
   }
 
-  /** Lines such as {@code water 210 g}, {@code lupin-flour 150 g *} (a flour), {@code id=food 5 g}. */
+  /**
+   * Lines such as {@code water 210 g}, {@code lupin-flour 150 g *} (a flour), {@code id=food 5 g}.
+   */
   static Formula formula(String... lines) {
     List<Line> parsed = new ArrayList<>();
     Formula formula = Formula.named("Seeded lupin bun");
@@ -250,9 +334,7 @@ final class Bench {
 
   static Bake withPhoto(Bake bake, String file, String caption) {
     return bake.withPhotos(
-        List.of(
-            new Photo(
-                file, Optional.of(caption), Optional.empty(), List.of(), Extras.NONE)));
+        List.of(new Photo(file, Optional.of(caption), Optional.empty(), List.of(), Extras.NONE)));
   }
 
   /** A piece; 0 for what was not measured. */

@@ -52,9 +52,7 @@ final class ComparisonAssert extends AbstractAssert<ComparisonAssert, Comparison
   ComparisonAssert hasCauses(Figure figure, Basis basis, String... causes) {
     List<String> all =
         actual.figure(figure, basis).contributions().stream()
-            .map(
-                part ->
-                    part.text() + ": " + io.ovenmark.measure.FigureText.signed(part.delta()))
+            .map(part -> part.text() + ": " + io.ovenmark.measure.FigureText.signed(part.delta()))
             .toList();
     assertThat(all).containsExactly(causes);
     return addsUp();

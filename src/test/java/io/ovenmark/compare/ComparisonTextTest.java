@@ -25,8 +25,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 class ComparisonTextTest {
-  private static final Path SHOWN_IN =
-      Path.of("src/main/java/io/ovenmark/compare/Comparison.java");
+  private static final Path SHOWN_IN = Path.of("src/main/java/io/ovenmark/compare/Comparison.java");
 
   private static Comparison example() {
     Formula from =
@@ -118,8 +117,7 @@ class ComparisonTextTest {
   void nothingThatDiffersIsSaidShortly() {
     Side side = Side.of("bun@5", sheet(formula("water 100 g", "lupin-flour 80 g")));
     assertThat(ComparisonText.of(Comparison.between(side, side)))
-        .startsWith(
-            "○ bun@5\n● bun@5\n\nNothing that is weighed, done or baked differs.\n")
+        .startsWith("○ bun@5\n● bun@5\n\nNothing that is weighed, done or baked differs.\n")
         .contains("  2 unchanged\n")
         .doesNotContain("What moved")
         .doesNotContain("Method")

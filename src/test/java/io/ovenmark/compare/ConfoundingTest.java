@@ -48,8 +48,7 @@ class ConfoundingTest {
             BUN, List.of(FIRST), DRIER, List.of(bake("2026-09-09-1", piece("a", "190 C", 24, 40))));
     assertThat(single.verdict()).isEqualTo(Verdict.SINGLE);
     assertThat(single.sentence())
-        .isEqualTo(
-            "Only the water differs between these bakes, as far as was noted: −22 g.");
+        .isEqualTo("Only the water differs between these bakes, as far as was noted: −22 g.");
     assertThat(single.likeForLikeSentence()).isEmpty();
   }
 
@@ -67,10 +66,8 @@ class ConfoundingTest {
 
   @Test
   void piecesOfTheSameOvenMayBeComparedLikeForLike() {
-    Bake first =
-        bake("2026-08-28-1", piece("a", "190 °C", 24, 31), piece("b", "205 °C", 21, 33));
-    Bake second =
-        bake("2026-09-09-1", piece("a", "401 °F", 21, 46), piece("b", "205 °C", 18, 45));
+    Bake first = bake("2026-08-28-1", piece("a", "190 °C", 24, 31), piece("b", "205 °C", 21, 33));
+    Bake second = bake("2026-09-09-1", piece("a", "401 °F", 21, 46), piece("b", "205 °C", 18, 45));
     Confounding confounding = judge(BUN, List.of(first), DRIER, List.of(second));
     assertThat(confounding.verdict()).isEqualTo(Verdict.CONFOUNDED);
     assertThat(confounding.influences())

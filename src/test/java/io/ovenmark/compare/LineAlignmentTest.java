@@ -30,8 +30,7 @@ class LineAlignmentTest {
 
   @Test
   void anotherFoodInTheSameLineIsAReplacement() {
-    assertThatComparison(
-            compare(formula("fat=butter 30 g"), formula("fat=olive-oil 25 g")))
+    assertThatComparison(compare(formula("fat=butter 30 g"), formula("fat=olive-oil 25 g")))
         .hasLines("replaced fat")
         .replaces("butter, unsalted", "fat")
         .hasDelta("fat", -5);
@@ -132,8 +131,7 @@ class LineAlignmentTest {
     "1 cup, 2 cups, CHANGED"
   })
   void anAmountWrittenDifferentlyIsNoChangeOfWeight(String from, String to, LineChange change) {
-    LineComparison line =
-        compare(formula("water " + from), formula("water " + to)).lines().get(0);
+    LineComparison line = compare(formula("water " + from), formula("water " + to)).lines().get(0);
     assertThat(line.change()).isEqualTo(change);
   }
 
@@ -143,9 +141,7 @@ class LineAlignmentTest {
     Comparison comparison =
         Comparison.between(
             Side.of("bun@5", sheet(formula("psyllium 2 tbsp"))),
-            Side.of(
-                "bun@7",
-                sheet(formula("psyllium 2 tbsp"), Bench.with(heavier), Policy.USUAL)));
+            Side.of("bun@7", sheet(formula("psyllium 2 tbsp"), Bench.with(heavier), Policy.USUAL)));
     assertThatComparison(comparison).hasLines("changed psyllium").hasDelta("psyllium", 2);
     assertThat(comparison.changes()).isEmpty();
     assertThat(comparison.foodDataChanges()).hasSize(1);

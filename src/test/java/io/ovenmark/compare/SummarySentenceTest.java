@@ -66,10 +66,7 @@ class SummarySentenceTest {
     Collections.swap(turned, 3, 4);
     return Stream.of(
         arguments("nothing", BUN, "Nothing that is weighed, done or baked differs."),
-        arguments(
-            "one line",
-            set("water", "188 g"),
-            "Water down 22 g: liquid ratio 1.63 → 1.51."),
+        arguments("one line", set("water", "188 g"), "Water down 22 g: liquid ratio 1.63 → 1.51."),
         arguments(
             "a line that weighs the same after another writing",
             set("water", "0.21 kg"),
@@ -104,13 +101,15 @@ class SummarySentenceTest {
         arguments(
             "many lines",
             plus(
-                formula(
-                    "lupin-flour 140 g *",
-                    "psyllium 30 g",
-                    "egg-white 70 g",
-                    "water 250 g",
-                    "salt 5 g"),
-                "olive-oil 12 g").withBake(BUN.bake()).withMethod(BUN.method()),
+                    formula(
+                        "lupin-flour 140 g *",
+                        "psyllium 30 g",
+                        "egg-white 70 g",
+                        "water 250 g",
+                        "salt 5 g"),
+                    "olive-oil 12 g")
+                .withBake(BUN.bake())
+                .withMethod(BUN.method()),
             "Water up 40 g, olive oil new (12 g), lupin flour down 10 g and 3 more:"
                 + " liquid ratio 1.63 → 1.83, net carbohydrate 5.66 → 5.34 g a piece."),
         arguments(
@@ -131,8 +130,7 @@ class SummarySentenceTest {
             "Pieces 6 → 7: net carbohydrate 5.66 → 4.86 g a piece."),
         arguments(
             "another form of yield",
-            BUN.withYield(
-                new Yield(Optional.empty(), OptionalDouble.of(78), OptionalDouble.of(2))),
+            BUN.withYield(new Yield(Optional.empty(), OptionalDouble.of(78), OptionalDouble.of(2))),
             "Pieces no longer 6, dough a piece now 78 g and handling loss now 2 %."),
         arguments(
             "only the oven",
@@ -163,9 +161,7 @@ class SummarySentenceTest {
                 BUN.lines().stream()
                     .map(
                         line ->
-                            line.id().equals("water")
-                                ? line.withNote(Optional.of("35 °C"))
-                                : line)
+                            line.id().equals("water") ? line.withNote(Optional.of("35 °C")) : line)
                     .toList()),
             "The note on water differs."),
         arguments(
@@ -183,10 +179,10 @@ class SummarySentenceTest {
         arguments(
             "everything gone",
             Formula.named("Seeded lupin bun"),
-            "Water left out (210 g), lupin flour left out (150 g), egg white left out (80 g),"
-                + " 2 more and pieces no longer 6: liquid ratio 1.63 → unknown,"
-                + " net carbohydrate a piece 5.66 g → unknown. Oven temperature no longer 190 °C and oven time"
-                + " no longer 24 min. Method removed, 3 steps."));
+            "Water left out (210 g), lupin flour left out (150 g), egg white left out (80 g), 2"
+                + " more and pieces no longer 6: liquid ratio 1.63 → unknown, net carbohydrate a"
+                + " piece 5.66 g → unknown. Oven temperature no longer 190 °C and oven time no"
+                + " longer 24 min. Method removed, 3 steps."));
   }
 
   @ParameterizedTest(name = "{0}")
@@ -266,8 +262,7 @@ class SummarySentenceTest {
   void anotherRuleIsTold() {
     Policy half = new Policy(EnergyRule.EU_FACTORS, new NetCarbohydrate(0.5, 1, 1));
     Comparison comparison =
-        Comparison.between(
-            Side.of("bun@5", sheet(BUN)), Side.of("bun@7", sheet(BUN, FOODS, half)));
+        Comparison.between(Side.of("bun@5", sheet(BUN)), Side.of("bun@7", sheet(BUN, FOODS, half)));
     assertThatComparison(comparison)
         .says(
             "Energy by EU factors instead of the foods' own figures and net carbohydrate as"
