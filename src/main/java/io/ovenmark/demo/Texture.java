@@ -9,13 +9,16 @@ final class Texture {
 
   /** A number from 0 to below 1 that looks random and depends on its arguments only. */
   static double hash(long seed, long x, long y) {
+    return (bits(seed, x, y) >>> 11) / (double) (1L << 53);
+  }
+
+  private static long bits(long seed, long x, long y) {
     long h = seed * 0x9E3779B97F4A7C15L + x * 0xC2B2AE3D27D4EB4FL + y * 0x165667B19E3779F9L;
     h ^= h >>> 29;
     h *= 0xBF58476D1CE4E5B9L;
     h ^= h >>> 32;
     h *= 0x94D049BB133111EBL;
-    h ^= h >>> 31;
-    return (h >>> 11) / (double) (1L << 53);
+    return h ^ h >>> 31;
   }
 
   /** Smooth noise from −1 to 1 with features about one unit across. */
@@ -49,8 +52,9 @@ final class Texture {
     double nearest = 9;
     for (long i = column - 1; i <= column + 1; i++) {
       for (long j = row - 1; j <= row + 1; j++) {
-        double dx = i + hash(seed, i, j) - x;
-        double dy = j + hash(seed + 1, i, j) - y;
+        long bits = bits(seed, i, j);
+        double dx = i + (bits >>> 32) / 4294967296.0 - x;
+        double dy = j + (bits & 0xffffffffL) / 4294967296.0 - y;
         nearest = Math.min(nearest, dx * dx + dy * dy);
       }
     }
