@@ -57,7 +57,8 @@ final class TimelineCommand extends DeskCommand {
         all.goal(),
         List.copyOf(all.revisions().subList(0, Math.min(limit, all.revisions().size()))),
         all.variants(),
-        all.editedByHand());
+        all.editedByHand(),
+        all.problems());
   }
 
   private static void text(Views.TimelineView answer, int all, Output out) {

@@ -94,12 +94,12 @@ final class PictureSheet {
     }
   }
 
-  /** Pale stone over a band of the sheet. */
-  void stone(int top, int bottom, int colour) {
+  /** Stone over an area of the sheet, its right and lower edges excluded. */
+  void stone(int left, int top, int right, int bottom, int colour) {
     surface(
-        0,
+        left,
         top,
-        PictureLayout.WIDTH,
+        right,
         bottom,
         colour,
         new Light() {
@@ -110,7 +110,7 @@ final class PictureSheet {
 
           @Override
           public double fast(int x, int y) {
-            double grain = Texture.hash(72, x, y);
+            double grain = Texture.grain(x, y);
             return 0.03 * (grain - 0.5) - (grain > 0.994 ? 0.07 : 0);
           }
         });

@@ -32,8 +32,7 @@ final class TrayPicture {
 
         @Override
         public double fast(int x, int y) {
-          return 0.07 * (Texture.hash(14, x / 48, y) - 0.5) * 0.6
-              + 0.04 * (Texture.hash(13, x, y) - 0.5);
+          return 0.042 * (Texture.grain(x / 48, y) - 0.5) + 0.04 * (Texture.grain(x, y) - 0.5);
         }
       };
 
@@ -41,7 +40,7 @@ final class TrayPicture {
 
   static void draw(
       PictureSheet sheet, PictureLayout layout, List<Piece> pieces, PieceShape shape, long seed) {
-    sheet.stone(0, PictureLayout.HEIGHT, STONE);
+    worktop(sheet);
     tray(sheet);
     sheet.ruler(
         PictureLayout.MARGIN + 20,
@@ -61,6 +60,17 @@ final class TrayPicture {
           spot.x() + beside * spot.width() + (shape == PieceShape.RECTANGLE ? 46 : 22),
           spot.y() + beside * spot.height() + (shape == PieceShape.RECTANGLE ? 0 : 18));
     }
+  }
+
+  /** Only where the tray does not cover it, its rounded corners left out. */
+  private static void worktop(PictureSheet sheet) {
+    int beside = PictureLayout.MARGIN + 30;
+    int right = PictureLayout.WIDTH - beside;
+    int below = PictureLayout.TRAY_BOTTOM - 30;
+    sheet.stone(0, 0, PictureLayout.WIDTH, 60, STONE);
+    sheet.stone(0, 60, beside, below, STONE);
+    sheet.stone(right, 60, PictureLayout.WIDTH, below, STONE);
+    sheet.stone(0, below, PictureLayout.WIDTH, PictureLayout.HEIGHT, STONE);
   }
 
   private static void tray(PictureSheet sheet) {

@@ -2,6 +2,7 @@ package io.ovenmark.notebook;
 
 import io.ovenmark.measure.Slug;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Where things are kept in a notebook: paths, branches and tags, said once. */
 final class Layout {
@@ -15,6 +16,8 @@ final class Layout {
   static final String VARIANTS = "variant/";
   static final String PUBLISHED = "published/";
   private static final String JSON = ".json";
+  private static final Pattern BAKE =
+      Pattern.compile("bakes/[^/]+/\\d{4}-\\d\\d-\\d\\d-\\d{1,4}\\.json");
 
   private Layout() {}
 
@@ -34,6 +37,10 @@ final class Layout {
     return BAKES + "/" + formula;
   }
 
+  static String photos(String formula) {
+    return PHOTOS + "/" + formula;
+  }
+
   static String variantBranch(String formula, String name) {
     return VARIANTS + formula + "/" + name;
   }
@@ -50,6 +57,11 @@ final class Layout {
     }
     String name = path.substring(prefix.length(), path.length() - JSON.length());
     return Slug.isSlug(name) ? Optional.of(name) : Optional.empty();
+  }
+
+  /** Whether a path is a bake's. */
+  static boolean isBake(String path) {
+    return BAKE.matcher(path).matches();
   }
 
   /** The bake's name in its file's path. */
