@@ -81,12 +81,7 @@ public final class CarryOver {
         merged.isPresent() && merged.get() instanceof Merged.Conflicting open
             ? among(choices, open.conflicts())
             : Map.of();
-    CarryOutcome outcome;
-    try {
-      outcome = new VariantWriter(notebook).carry(variant, chosen, note, by);
-    } catch (IllegalArgumentException e) {
-      throw Refusal.of(variant.line(), e);
-    }
+    CarryOutcome outcome = new VariantWriter(notebook).carry(variant, chosen, note, by);
     if (outcome instanceof CarryOutcome.NothingToCarry) {
       return answer("nothing", before, List.of(), List.of(), List.of());
     }

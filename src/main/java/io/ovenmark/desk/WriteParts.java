@@ -12,7 +12,6 @@ import io.ovenmark.notebook.Revision;
 import io.ovenmark.pantry.Food;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 
 /** The parts that the records of what was committed are made of. */
 final class WriteParts {
@@ -64,16 +63,10 @@ final class WriteParts {
     return Address.latest(address.formula(), address.variant());
   }
 
-  /** The revision before another one on its line of history. */
-  static Optional<Revision> before(Desk desk, Revision revision) {
-    return desk.notebook().revisions(revision.address()).stream()
-        .filter(each -> each.number() < revision.number())
-        .reduce((first, second) -> second);
-  }
-
   /** What a revision changed against the one before it; null for the first. */
   static ComparisonViews.ComparisonView comparison(Desk desk, Revision revision) {
-    return before(desk, revision)
+    return desk.notebook()
+        .before(revision)
         .map(before -> new CompareRevisions(desk).call(before.address(), revision.address()))
         .orElse(null);
   }
@@ -91,7 +84,8 @@ final class WriteParts {
 
   /** What a revision changed against the one before it, in words; none for the first. */
   static List<Views.ChangeView> changes(Desk desk, Revision revision) {
-    return before(desk, revision)
+    return desk.notebook()
+        .before(revision)
         .map(
             before ->
                 changes(

@@ -12,6 +12,7 @@ import java.time.ZoneOffset;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import picocli.CommandLine;
 
 /**
  * A command line for tests: its own folder and output, and a clock that moves on by a minute with each
@@ -82,18 +83,27 @@ final class Bench {
   Result run(Clock clock, String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    Surroundings surroundings =
-        new Surroundings(
-            new PrintWriter(out),
-            new PrintWriter(err),
-            new ByteArrayInputStream(input),
-            folder,
-            clock,
-            "bench",
-            name -> Optional.ofNullable(environment.get(name)));
-    int code = Ovenmark.run(surroundings, args);
+    int code = Ovenmark.run(surroundings(clock, out, err), args);
     input = new byte[0];
     return new Result(code, out.toString(), err.toString());
+  }
+
+  /** The top-level command with all others, for looking at. */
+  CommandLine commandLine() {
+    Surroundings surroundings =
+        surroundings(Clock.systemUTC(), new StringWriter(), new StringWriter());
+    return Ovenmark.commandLine(new Ovenmark(surroundings), null);
+  }
+
+  private Surroundings surroundings(Clock clock, StringWriter out, StringWriter err) {
+    return new Surroundings(
+        new PrintWriter(out),
+        new PrintWriter(err),
+        new ByteArrayInputStream(input),
+        folder,
+        clock,
+        "bench",
+        name -> Optional.ofNullable(environment.get(name)));
   }
 
   /** Runs a command that must be done. */
