@@ -321,17 +321,18 @@ public final class ReviseFormula {
                         .filter(each -> each.number() < revision.number()))
             .map(WriteParts::revision)
             .toList();
+    WriteParts.Changed changed = WriteParts.changed(desk, revision);
     return new WriteViews.RevisionWritten(
         "committed",
         WriteParts.revision(revision),
         proposal.base().map(WriteParts::revision).orElse(null),
-        WriteParts.changes(desk, revision),
-        WriteParts.comparison(desk, revision),
+        changed.changes(),
+        changed.comparison(),
         between,
         List.of(),
         saved.foodsAdded(),
         List.copyOf(left),
-        WriteParts.unweighed(desk, revision));
+        changed.remarks());
   }
 
   private static WriteViews.RevisionWritten conflict(

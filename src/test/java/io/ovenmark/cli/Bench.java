@@ -38,6 +38,11 @@ final class Bench {
       return out.replaceAll("commit [0-9a-f]{10}", "commit ··········");
     }
 
+    /** What was said on the error stream, on one line. */
+    String said() {
+      return err.strip().replaceAll("\\s+", " ");
+    }
+
     /** All of it, for messages. */
     @Override
     public String toString() {
@@ -59,6 +64,12 @@ final class Bench {
     Bench bench = new Bench(other);
     bench.commands = commands;
     return bench;
+  }
+
+  /** Goes on with the clock after so many commands. */
+  Bench after(int done) {
+    commands = done;
+    return this;
   }
 
   /** Sets an environment variable for the commands that follow. */
