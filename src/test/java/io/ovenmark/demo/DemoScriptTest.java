@@ -154,7 +154,8 @@ class DemoScriptTest {
                       line ->
                           entered.contains(line.food())
                               || BuiltInPantry.find(line.food()).isPresent());
-              assertThat(formula.goal()).matches(goal -> goal.isEmpty() || goals.contains(goal.get()));
+              assertThat(formula.goal())
+                  .matches(goal -> goal.isEmpty() || goals.contains(goal.get()));
               assertThat(formula.reference())
                   .matches(other -> other.isEmpty() || begun.contains(other.get()));
             });

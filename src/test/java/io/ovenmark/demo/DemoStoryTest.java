@@ -168,7 +168,10 @@ class DemoStoryTest {
   @Test
   void onOneDoughHotterAndShorterBeatsCoolerAndLonger() {
     Bake both =
-        bakes(BUN + "@8").stream().filter(bake -> bake.pieces().size() == 4).findFirst().orElseThrow();
+        bakes(BUN + "@8").stream()
+            .filter(bake -> bake.pieces().size() == 4)
+            .findFirst()
+            .orElseThrow();
     Piece cool = piece(both, "b");
     Piece hot = piece(both, "d");
 

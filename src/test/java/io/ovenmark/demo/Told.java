@@ -16,9 +16,9 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The demo's events told again without a notebook: what each line of history holds and which foods
- * it sees before and after each event. A food is the built-in one until an event of the same branch,
- * or of the main line before the fork or the carry, replaces it.
+ * The demo's events told again without a notebook: what each line of history holds and which
+ * foods it sees before and after each event. A food is the built-in one until an event of the
+ * same branch, or of the main line before the fork or the carry, replaces it.
  */
 final class Told {
   private static final String MAIN = "";
