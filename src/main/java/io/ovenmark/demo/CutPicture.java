@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Pieces cut through, seen from the side beside a ruler. Height and width follow the measures, the
- * crust the shade, and the crumb what was found: a damp band where it was gummy, a wet line, fine or
- * few pores, a dark base.
+ * Pieces cut through, seen from the side beside a ruler. Height and width follow the measures,
+ * the crust the shade, and the crumb what was found: a damp band where it was gummy, a wet line,
+ * fine or few pores, a dark base.
  */
 final class CutPicture {
   private static final int WALL = 0xcfd2cc;

@@ -52,7 +52,7 @@ final class PictureSheet {
     return graphics;
   }
 
-  /** Sets a pixel, or blends it in where the cover is below 1. Outside the sheet nothing happens. */
+  /** Sets a pixel, or blends it in where the cover is below 1; nothing outside the sheet. */
   void pixel(int x, int y, int colour, double cover) {
     if (cover <= 0 || x < 0 || y < 0 || x >= PictureLayout.WIDTH || y >= PictureLayout.HEIGHT) {
       return;

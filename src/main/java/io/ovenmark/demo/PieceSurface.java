@@ -1,8 +1,8 @@
 package io.ovenmark.demo;
 
 /**
- * The upper side of a piece as a landscape, in units of half its width with the middle at 0, 0. What
- * is uneven about it depends on the seed alone.
+ * The upper side of a piece as a landscape, in units of half its width with the middle at 0, 0.
+ * What is uneven about it depends on the seed alone.
  */
 final class PieceSurface {
   private static final int ANGLES = 2048;

@@ -2,8 +2,8 @@ package io.ovenmark.demo;
 
 /**
  * Irregularity that is the same each time: noise worked out from place and seed alone, so that a
- * picture drawn twice is the same picture. Noise comes from one table of random numbers that repeats
- * after 256 units and that each seed reads from another corner.
+ * picture drawn twice is the same picture. Noise comes from one table of random numbers that
+ * repeats after 256 units and that each seed reads from another corner.
  */
 final class Texture {
   private static final int SIDE = 256;
