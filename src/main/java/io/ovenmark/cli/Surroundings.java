@@ -19,6 +19,7 @@ import java.util.function.Function;
  * @param clock time and zone of what is committed
  * @param account name of the user's account, may be empty
  * @param environment value of an environment variable, empty when unset or blank
+ * @param stay waits until the person ends the program, for a command that goes on by itself
  */
 record Surroundings(
     PrintWriter out,
@@ -27,7 +28,8 @@ record Surroundings(
     Path folder,
     Clock clock,
     String account,
-    Function<String, Optional<String>> environment) {
+    Function<String, Optional<String>> environment,
+    Runnable stay) {
   Surroundings {
     requireNonNull(out, "out");
     requireNonNull(err, "err");
@@ -36,5 +38,6 @@ record Surroundings(
     requireNonNull(clock, "clock");
     requireNonNull(account, "account");
     requireNonNull(environment, "environment");
+    requireNonNull(stay, "stay");
   }
 }

@@ -114,7 +114,8 @@ final class Bench {
         folder,
         clock,
         "bench",
-        name -> Optional.ofNullable(environment.get(name)));
+        name -> Optional.ofNullable(environment.get(name)),
+        () -> {});
   }
 
   /** Runs a command that must be done. */

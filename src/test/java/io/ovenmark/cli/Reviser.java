@@ -45,7 +45,7 @@ final class Reviser {
 
   /** Changes a line that the other one changes too, until nobody came in between. */
   private void wholeFile(String name, int i) throws IOException {
-    Path file = folder.resolveSibling(folder.getFileName() + "-" + name + ".json");
+    Path file = folder.resolveSibling(name + ".json");
     while (true) {
       int base;
       String text;

@@ -65,6 +65,20 @@ class TextTest {
     assertThat(Printable.of("a\tb\nc\u001Bd\u0085\uD800")).isEqualTo("a b c␛d\uFFFD\uFFFD");
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "120 g lupin-flour,lupin-flour=120 g",
+    "120g lupin-flour,lupin-flour=120g",
+    "1 large egg-whole after water,egg-whole=1 large after water",
+    "1 1/2 tsp second:salt,second:salt=1 1/2 tsp",
+    "lupin-flour=120 g,lupin-flour=120 g",
+    "lupin-flour=120 g after salt,lupin-flour=120 g after salt",
+    "lupin-flour,lupin-flour"
+  })
+  void anAdditionMayBeSaidAmountFirst(String said, String kept) {
+    assertThat(EditOptions.addition(said)).isEqualTo(kept);
+  }
+
   @Test
   void lettersThatJavaLostAreFoundAgain() throws IOException {
     Path record = folder.resolve("cmdline");
