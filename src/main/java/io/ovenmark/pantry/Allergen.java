@@ -5,10 +5,10 @@ import java.util.Optional;
 import java.util.Set;
 
 /**
- * An allergen that United States or European Union law names: the nine major food allergens (FD&amp;C
- * Act section 201(qq), as amended by FALCPA 2004 and the FASTER Act 2021) and the fourteen of
- * Regulation (EU) No 1169/2011, Annex II. Cereals containing gluten are kept apart, as only wheat is
- * a major allergen in the United States.
+ * An allergen that United States or European Union law names: the nine major food allergens
+ * (FD&amp;C Act section 201(qq), as amended by FALCPA 2004 and the FASTER Act 2021) and the
+ * fourteen of Regulation (EU) No 1169/2011, Annex II. Cereals containing gluten are kept apart, as
+ * only wheat is a major allergen in the United States.
  */
 public enum Allergen {
   /** Wheat; US and EU. */

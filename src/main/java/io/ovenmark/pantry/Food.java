@@ -4,15 +4,18 @@ import static java.util.Objects.requireNonNull;
 
 import io.ovenmark.json.Extras;
 import io.ovenmark.measure.Amount;
-import io.ovenmark.measure.MeasureUnit;
 import io.ovenmark.measure.Quantity;
 import io.ovenmark.measure.Slug;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 
 /**
  * A food of the pantry.
@@ -24,7 +27,8 @@ import java.util.TreeSet;
  * @param per100g composition of 100 g edible portion; figures may be unknown
  * @param household what its household measures weigh, in the source's order
  * @param densityGramsPerMillilitre density; empty when unknown
- * @param allergens the allergens it contains; empty set for none of them, empty optional for unknown
+ * @param allergens the allergens it contains; empty set for none of them, empty optional for
+ *     unknown
  * @param polyol which sugar alcohol its polyols are, such as {@code erythritol}; empty when unknown
  *     or without meaning
  * @param price what it costs; empty when unknown
@@ -43,6 +47,9 @@ public record Food(
     Optional<Price> price,
     Extras extras) {
 
+  /** Densities of two measures that differ by no more than this factor are taken for the same. */
+  private static final double SAME_DENSITY = 1.1;
+
   /** Checks and copies. */
   public Food {
     Slug.check(slug);
@@ -52,7 +59,7 @@ public record Food(
     requireNonNull(per100g, "per100g");
     household = List.copyOf(household);
     requireNonNull(densityGramsPerMillilitre, "densityGramsPerMillilitre");
-    allergens = allergens.map(set -> java.util.Collections.unmodifiableSet(new TreeSet<>(set)));
+    allergens = allergens.map(set -> Collections.unmodifiableSet(new TreeSet<>(set)));
     requireNonNull(polyol, "polyol");
     requireNonNull(price, "price");
     requireNonNull(extras, "extras");
@@ -60,74 +67,120 @@ public record Food(
 
   /**
    * Turns an amount of this food into mass. A mass is exact. A household measure of the same name
-   * is taken from the food's weights; a volume else from the density, else from the density that
-   * another volume's weight implies. What none of these can tell is unresolved, never guessed.
+   * is taken from the food's weights (plural, order of words and remarks in brackets do not count);
+   * a volume else from the density, else from the density that the weight of another volume
+   * implies, of the largest where several are given. Where measures differ in manner, such as
+   * sliced and ground, and none was named, the amount is unresolved, never guessed.
    *
    * @param amount what was written
    * @return the mass or why there is none
    */
   public Resolved resolve(Amount amount) {
-    double number = amount.number().doubleValue();
     if (amount.grams().isPresent()) {
-      double grams = amount.grams().get().doubleValue();
-      return new Resolved(Quantity.known(grams), false, "weighed");
+      return new Resolved(
+          Quantity.known(amount.grams().get().doubleValue()), false, "weighed");
     }
-    String wanted = plain(amount.measure());
-    List<HouseholdMeasure> same = named(wanted);
+    String shown = "\"" + amount.measure() + "\" of " + name;
+    List<HouseholdMeasure> same = named(amount.measure());
     if (same.size() == 1) {
       HouseholdMeasure found = same.get(0);
-      return approximate(number * found.grams(), "1 " + found.measure() + " = " + found.grams() + " g");
+      return approximate(amount.number().doubleValue() * found.grams(), weight(found));
     }
     if (same.size() > 1) {
       return unresolved(
-          "\"" + amount.measure() + "\" of " + name + " may be "
-              + String.join(" or ", same.stream().map(m -> '"' + m.measure() + '"').toList()));
+          shown + " may be " + String.join(" or ", same.stream().map(Food::typed).toList()));
     }
-    if (amount.millilitres().isEmpty()) {
-      return unresolved("\"" + amount.measure() + "\" of " + name + " has no known weight");
+    if (amount.millilitres().isPresent()) {
+      return byVolume(amount.millilitres().get().doubleValue());
     }
-    double millilitres = amount.millilitres().get().doubleValue();
+    Optional<Amount> shorter = withoutOwnName(amount);
+    if (shorter.isPresent()) {
+      return resolve(shorter.get());
+    }
+    String known = String.join(", ", household.stream().map(Food::typed).distinct().toList());
+    return unresolved(
+        shown + " has no known weight" + (known.isEmpty() ? "" : "; known are " + known));
+  }
+
+  private Resolved byVolume(double millilitres) {
     if (densityGramsPerMillilitre.isPresent()) {
       double density = densityGramsPerMillilitre.getAsDouble();
-      return approximate(millilitres * density, "density " + density + " g/ml");
+      return approximate(
+          millilitres * density, "density " + HouseholdNames.number(density) + " g/ml");
     }
-    for (HouseholdMeasure measure : household) {
-      Optional<MeasureUnit> unit =
-          MeasureUnit.named(unitPart(measure.measure()))
-              .filter(u -> u.kind() == MeasureUnit.Kind.VOLUME);
-      if (unit.isPresent() && unambiguous(unit.get())) {
-        double grams = millilitres * measure.grams() / unit.get().base();
-        return approximate(grams, "1 " + measure.measure() + " = " + measure.grams() + " g");
-      }
+    List<HouseholdMeasure> volumes =
+        household.stream().filter(m -> HouseholdNames.volume(m.measure()).isPresent()).toList();
+    List<HouseholdMeasure> plain =
+        volumes.stream().filter(m -> HouseholdNames.isPlainUnit(m.measure())).toList();
+    List<HouseholdMeasure> candidates = plain.isEmpty() ? volumes : plain;
+    if (candidates.isEmpty()) {
+      return unresolved(name + " has neither a household weight nor a density");
     }
-    return unresolved(name + " has neither a household weight nor a density");
+    HouseholdMeasure largest = candidates.get(0);
+    double least = Double.POSITIVE_INFINITY;
+    double most = 0;
+    for (HouseholdMeasure measure : candidates) {
+      least = Math.min(least, measure.grams() / millilitres(measure));
+      most = Math.max(most, measure.grams() / millilitres(measure));
+      largest = millilitres(measure) > millilitres(largest) ? measure : largest;
+    }
+    if (plain.isEmpty() && most > least * SAME_DENSITY) {
+      return unresolved(
+          "a volume of " + name + " may be measured as "
+              + String.join(" or ", candidates.stream().map(Food::typed).toList()));
+    }
+    return approximate(
+        millilitres * largest.grams() / millilitres(largest), weight(largest));
   }
 
   private List<HouseholdMeasure> named(String wanted) {
-    List<HouseholdMeasure> exact =
-        household.stream().filter(m -> plain(m.measure()).equals(wanted)).limit(1).toList();
-    if (!exact.isEmpty()) {
-      return exact;
-    }
-    return household.stream().filter(m -> plain(unitPart(m.measure())).equals(wanted)).toList();
+    List<String> key = HouseholdNames.key(wanted);
+    List<List<HouseholdMeasure>> stages =
+        List.of(
+            withKey(key, UnaryOperator.identity()),
+            withKey(key, HouseholdNames::withoutRemark),
+            withKey(key, HouseholdNames::head));
+    return stages.stream().filter(found -> !found.isEmpty()).findFirst().orElse(List.of());
   }
 
-  private boolean unambiguous(MeasureUnit unit) {
+  private List<HouseholdMeasure> withKey(List<String> key, UnaryOperator<String> part) {
     return household.stream()
-            .filter(m -> MeasureUnit.named(unitPart(m.measure())).equals(Optional.of(unit)))
-            .count()
-        == 1;
+        .filter(m -> HouseholdNames.key(part.apply(m.measure())).equals(key))
+        .toList();
   }
 
-  private static String unitPart(String measure) {
-    return measure.split("[,(]", 2)[0].strip();
+  /** Reads "2 large eggs" as "2 large" for a food whose own name has the word. */
+  private Optional<Amount> withoutOwnName(Amount amount) {
+    List<String> own = new ArrayList<>();
+    for (String word : Words.of(name + " " + slug)) {
+      own.add(Words.singular(word));
+    }
+    List<String> left = new ArrayList<>(List.of(amount.measure().split(" ")));
+    while (left.size() > 1) {
+      List<String> last = Words.of(left.get(left.size() - 1));
+      if (last.size() != 1 || !own.contains(Words.singular(last.get(0)))) {
+        break;
+      }
+      left.remove(left.size() - 1);
+    }
+    String shorter = String.join(" ", left).replaceAll("[\\s,]+$", "");
+    if (shorter.equals(amount.measure())) {
+      return Optional.empty();
+    }
+    BigDecimal number = amount.number().setScale(12, RoundingMode.HALF_EVEN).stripTrailingZeros();
+    return Optional.of(Amount.parse(number.toPlainString() + " " + shorter));
   }
 
-  private static String plain(String measure) {
-    String word = measure.strip().toLowerCase(Locale.ROOT);
-    return MeasureUnit.named(word)
-        .map(MeasureUnit::symbol)
-        .orElse(word.endsWith("s") && word.length() > 3 ? word.substring(0, word.length() - 1) : word);
+  private static double millilitres(HouseholdMeasure measure) {
+    return HouseholdNames.volume(measure.measure()).orElseThrow().base();
+  }
+
+  private static String weight(HouseholdMeasure measure) {
+    return "1 " + measure.measure() + " = " + HouseholdNames.number(measure.grams()) + " g";
+  }
+
+  private static String typed(HouseholdMeasure measure) {
+    return '"' + HouseholdNames.withoutRemark(measure.measure()) + '"';
   }
 
   private static Resolved approximate(double grams, String how) {

@@ -6,6 +6,7 @@ import io.ovenmark.json.Fields;
 import io.ovenmark.json.JsonValue;
 import io.ovenmark.json.Members;
 import io.ovenmark.measure.Quantity;
+import io.ovenmark.measure.Slug;
 import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.List;
@@ -21,7 +22,9 @@ import java.util.TreeSet;
  * unknown; a missing {@code allergens} list is unknown while an empty one means none.
  */
 public final class FoodCodec {
-  private static final double GREATEST_FIGURE = 200_000;
+  private static final double GREATEST_GRAMS = 100.5;
+  private static final double GREATEST_ENERGY = 1_000;
+  private static final double GREATEST_MILLIGRAMS = 100_500;
 
   private FoodCodec() {}
 
@@ -46,13 +49,20 @@ public final class FoodCodec {
         source
             .map(FoodCodec::source)
             .orElse(new Source(Source.Kind.OWN, Optional.empty(), Optional.empty()));
-    Nutrients per100g = fields.object("per_100_g").map(FoodCodec::figures).orElse(Nutrients.UNKNOWN);
+    Nutrients per100g =
+        fields.object("per_100_g").map(FoodCodec::figures).orElse(Nutrients.UNKNOWN);
     List<HouseholdMeasure> household = fields.objects("household", FoodCodec::household);
     OptionalDouble density = fields.number("density_g_per_ml", 0.01, 25);
     Optional<String> polyol = fields.text("polyol");
     Optional<Set<Allergen>> allergens = allergens(fields);
     Optional<Price> price = fields.object("price").flatMap(FoodCodec::price);
     Extras extras = fields.extras();
+    if (!Slug.isSlug(slug)) {
+      fields.problem(
+          "",
+          "The file's name \"" + slug + "\" cannot be a short name.",
+          "Use lower-case letters a-z, digits and single hyphens.");
+    }
     fields.finish();
     return new Food(
         slug, name, kind, read, per100g, household, density, allergens, polyol, price, extras);
@@ -93,6 +103,7 @@ public final class FoodCodec {
               new Members()
                   .text("measure", m.measure())
                   .number("grams", Members.decimal(m.grams()))
+                  .extras(m.extras())
                   .object());
     }
     members.number("density_g_per_ml", food.densityGramsPerMillilitre());
@@ -135,13 +146,21 @@ public final class FoodCodec {
       if (nutrient.isEmpty()) {
         continue;
       }
-      double most = nutrient.get().unit().equals("g") ? 100.5 : GREATEST_FIGURE;
-      OptionalDouble figure = fields.number(key, 0, most);
+      OptionalDouble figure = fields.number(key, 0, greatest(nutrient.get()));
       if (figure.isPresent()) {
         known.put(nutrient.get(), Quantity.known(figure.getAsDouble()));
       }
     }
     return Nutrients.of(known);
+  }
+
+  /** The greatest figure per 100 g that can be true, with room for rounding. */
+  static double greatest(Nutrient nutrient) {
+    return switch (nutrient.unit()) {
+      case "g" -> GREATEST_GRAMS;
+      case "kcal" -> GREATEST_ENERGY;
+      default -> GREATEST_MILLIGRAMS;
+    };
   }
 
   private static Optional<HouseholdMeasure> household(Fields fields) {
@@ -150,11 +169,8 @@ public final class FoodCodec {
     if (grams.isEmpty() && !fields.has("grams")) {
       fields.problem("grams", "The field is missing.", "Add what one of it weighs.");
     }
-    for (String unknown : fields.extras().names()) {
-      fields.problem(unknown, "This field is not known here.", "Remove it; a note belongs in source.");
-    }
     return measure.isPresent() && grams.isPresent()
-        ? Optional.of(new HouseholdMeasure(measure.get(), grams.getAsDouble()))
+        ? Optional.of(new HouseholdMeasure(measure.get(), grams.getAsDouble(), fields.extras()))
         : Optional.empty();
   }
 

@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Finds foods by what people call them: plural or singular, words in any order, beginnings of words,
- * a slip of one letter in a long word.
+ * Finds foods by what people call them: plural or singular, words in any order, beginnings of
+ * words, a slip of one letter in a long word.
  */
 public final class FoodSearch {
   private static final int WHOLE = 8;
