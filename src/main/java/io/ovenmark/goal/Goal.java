@@ -41,6 +41,10 @@ public record Goal(
     withoutFoods = List.copyOf(withoutFoods);
     requireNonNull(netCarbohydrate, "netCarbohydrate");
     requireNonNull(extras, "extras");
+    if (name.isBlank()) {
+      throw new IllegalArgumentException("A goal needs a name.\nGive it one.");
+    }
+    withoutFoods.forEach(Slug::check);
     for (String word : withoutAllergens) {
       if (Allergen.group(word).isEmpty()) {
         throw new IllegalArgumentException(

@@ -6,6 +6,7 @@ import io.ovenmark.pantry.Food;
 import io.ovenmark.worksheet.Worksheet;
 import io.ovenmark.worksheet.WorksheetLine;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -17,6 +18,8 @@ import java.util.Set;
  * @param results one for each limit, then each allergen, then each food, in the goal's order
  */
 public record GoalCheck(Goal goal, List<Result> results) {
+  /** A figure that misses a limit by less than this share of it misses it by arithmetic only. */
+  private static final double ROUNDING = 1e-9;
 
   /** Whether a rule is kept. */
   public enum Outcome {
@@ -35,7 +38,8 @@ public record GoalCheck(Goal goal, List<Result> results) {
    * @param limit the limit; empty for an allergen or food
    * @param value the figure; unknown for an allergen or food
    * @param outcome whether it is kept
-   * @param because for an allergen or food: the lines that break it or leave it open; else empty
+   * @param because for an allergen or food: the foods that break it or leave it open, each once;
+   *     else empty
    */
   public record Result(
       String rule, Optional<Limit> limit, Quantity value, Outcome outcome, List<String> because) {
@@ -51,7 +55,8 @@ public record GoalCheck(Goal goal, List<Result> results) {
   }
 
   /**
-   * Holds a goal against a worksheet that was worked out under the goal's own policy, if it has one.
+   * Holds a goal against a worksheet that was worked out under the goal's own policy, if it has
+   * one. A line of 0 g counts for allergens and foods: the formula still names the food.
    *
    * @param goal the goal
    * @param sheet the worksheet
@@ -73,6 +78,7 @@ public record GoalCheck(Goal goal, List<Result> results) {
           sheet.lines().stream()
               .filter(line -> line.line().food().equals(slug))
               .map(WorksheetLine::name)
+              .distinct()
               .toList();
       Outcome outcome = lines.isEmpty() ? Outcome.MET : Outcome.BROKEN;
       results.add(
@@ -98,19 +104,22 @@ public record GoalCheck(Goal goal, List<Result> results) {
   private static Outcome outcome(Limit limit, Quantity value) {
     double least = limit.atLeast().orElse(Double.NEGATIVE_INFINITY);
     double most = limit.atMost().orElse(Double.POSITIVE_INFINITY);
-    if (value.isUnknown()) {
-      return Outcome.UNKNOWN;
-    }
+    least -= slack(least);
+    most += slack(most);
     if (value.low() >= least && value.high() <= most) {
       return Outcome.MET;
     }
     return value.high() < least || value.low() > most ? Outcome.BROKEN : Outcome.UNKNOWN;
   }
 
+  private static double slack(double bound) {
+    return Double.isFinite(bound) ? ROUNDING * Math.max(1, bound) : 0;
+  }
+
   private static Result without(String word, Worksheet sheet) {
     Set<Allergen> forbidden = Allergen.group(word);
-    List<String> containing = new ArrayList<>();
-    List<String> unknown = new ArrayList<>();
+    Set<String> containing = new LinkedHashSet<>();
+    Set<String> unknown = new LinkedHashSet<>();
     for (WorksheetLine line : sheet.lines()) {
       Optional<Set<Allergen>> contained = line.food().flatMap(Food::allergens);
       if (contained.isEmpty()) {
@@ -121,9 +130,11 @@ public record GoalCheck(Goal goal, List<Result> results) {
     }
     String rule = "no " + word;
     if (!containing.isEmpty()) {
-      return new Result(rule, Optional.empty(), Quantity.UNKNOWN, Outcome.BROKEN, containing);
+      return new Result(
+          rule, Optional.empty(), Quantity.UNKNOWN, Outcome.BROKEN, List.copyOf(containing));
     }
     Outcome outcome = unknown.isEmpty() ? Outcome.MET : Outcome.UNKNOWN;
-    return new Result(rule, Optional.empty(), Quantity.UNKNOWN, outcome, unknown);
+    return new Result(
+        rule, Optional.empty(), Quantity.UNKNOWN, outcome, List.copyOf(unknown));
   }
 }

@@ -5,6 +5,8 @@ import io.ovenmark.json.Extras;
 import io.ovenmark.json.Fields;
 import io.ovenmark.json.JsonValue;
 import io.ovenmark.json.Members;
+import io.ovenmark.measure.Slug;
+import io.ovenmark.pantry.Allergen;
 import io.ovenmark.worksheet.Basis;
 import io.ovenmark.worksheet.Figure;
 import io.ovenmark.worksheet.NetCarbohydrate;
@@ -33,22 +35,12 @@ public final class GoalCodec {
     Optional<String> note = fields.text("note");
     List<Limit> limits = fields.objects("limits", GoalCodec::limit);
     Optional<Fields> without = fields.object("without");
-    List<String> allergens = without.map(w -> w.texts("allergens")).orElse(List.of());
-    List<String> foods = without.map(w -> w.texts("foods")).orElse(List.of());
+    List<String> allergens = without.map(GoalCodec::allergens).orElse(List.of());
+    List<String> foods = without.map(GoalCodec::foods).orElse(List.of());
     Optional<NetCarbohydrate> net = fields.object("net_carbohydrate").map(GoalCodec::policy);
     Extras extras = fields.extras();
-    Optional<Goal> goal = Optional.empty();
-    if (fields.problems().isEmpty()) {
-      try {
-        goal =
-            Optional.of(
-                new Goal(slug, name.orElseThrow(), note, limits, allergens, foods, net, extras));
-      } catch (IllegalArgumentException e) {
-        report(fields, "without", e);
-      }
-    }
     fields.finish();
-    return goal.orElseThrow();
+    return new Goal(slug, name.orElseThrow(), note, limits, allergens, foods, net, extras);
   }
 
   /**
@@ -109,6 +101,31 @@ public final class GoalCodec {
                 .number("allulose", Members.decimal(net.allulose()))
                 .object())
         .object();
+  }
+
+  private static List<String> allergens(Fields without) {
+    List<String> words = without.texts("allergens");
+    for (String word : words) {
+      if (Allergen.group(word).isEmpty()) {
+        without.problem(
+            "allergens",
+            "\"" + word + "\" is not an allergen that is known here.",
+            "Use a name such as \"eggs\", \"tree nuts\" or \"gluten\".");
+      }
+    }
+    return words;
+  }
+
+  private static List<String> foods(Fields without) {
+    List<String> slugs = without.texts("foods");
+    for (String slug : slugs) {
+      try {
+        Slug.check(slug);
+      } catch (IllegalArgumentException e) {
+        report(without, "foods", e);
+      }
+    }
+    return slugs;
   }
 
   private static Optional<Limit> limit(Fields fields) {

@@ -12,18 +12,26 @@ import java.util.OptionalDouble;
  * A limit on one figure.
  *
  * @param figure which figure
- * @param basis for what it is stated; {@link Basis#PIECE} for figures that are not macros
+ * @param basis for what it is stated; always {@link Basis#PIECE} for figures that are not
+ *     macros
  * @param atLeast least value that keeps the limit; empty for none
  * @param atMost greatest value that keeps the limit; empty for none
  * @param extras unknown fields
  */
 public record Limit(
     Figure figure, Basis basis, OptionalDouble atLeast, OptionalDouble atMost, Extras extras) {
-  /** Checks that there is at least one bound and that they are not reversed. */
+  /** Checks that there is at least one bound, none negative, and that they are not reversed. */
   public Limit {
     requireNonNull(figure, "figure");
     requireNonNull(basis, "basis");
     requireNonNull(extras, "extras");
+    if (!figure.isMacro()) {
+      basis = Basis.PIECE;
+    }
+    if (!usable(atLeast) || !usable(atMost)) {
+      throw new IllegalArgumentException(
+          "A bound on " + figure.label() + " is negative or no number.\nUse 0 or more.");
+    }
     if (atLeast.isEmpty() && atMost.isEmpty()) {
       throw new IllegalArgumentException(
           "The limit on " + figure.label() + " has no bound.\nAdd at_least or at_most.");
@@ -38,7 +46,8 @@ public record Limit(
   /**
    * The limit in words.
    *
-   * @return such as {@code at most 4 g net carbohydrate a piece}
+   * @return such as {@code at most 4 g net carbohydrate a piece} or {@code liquid ratio at most
+   *     0.9}
    */
   public String inWords() {
     String unit = figure.unit().isEmpty() ? "" : " " + figure.unit();
@@ -50,17 +59,22 @@ public record Limit(
       out.append(out.isEmpty() ? "" : " and ");
       out.append("at most ").append(plain(atMost.getAsDouble())).append(unit);
     }
-    out.append(' ').append(figure.label());
-    if (figure.isMacro()) {
-      out.append(
-          switch (basis) {
-            case PIECE -> " a piece";
-            case BATCH -> " a batch";
-            case DOUGH_100_G -> " per 100 g dough";
-            case BAKED_100_G -> " per 100 g baked";
-          });
+    if (!figure.isMacro()) {
+      return figure.label() + " " + out;
     }
-    return out.toString();
+    out.append(' ').append(figure.label());
+    return out.append(
+            switch (basis) {
+              case PIECE -> " a piece";
+              case BATCH -> " a batch";
+              case DOUGH_100_G -> " per 100 g dough";
+              case BAKED_100_G -> " per 100 g baked";
+            })
+        .toString();
+  }
+
+  private static boolean usable(OptionalDouble bound) {
+    return bound.isEmpty() || Double.isFinite(bound.getAsDouble()) && bound.getAsDouble() >= 0;
   }
 
   private static String plain(double value) {

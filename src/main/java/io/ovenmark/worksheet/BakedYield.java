@@ -1,5 +1,7 @@
 package io.ovenmark.worksheet;
 
+import static java.util.Objects.requireNonNull;
+
 import io.ovenmark.bake.Bake;
 import io.ovenmark.bake.Piece;
 import io.ovenmark.measure.Quantity;
@@ -13,6 +15,11 @@ import java.util.List;
  * @param pieces how many pieces that rests on
  */
 public record BakedYield(Quantity share, int pieces) {
+  /** Checks that the share is given. */
+  public BakedYield {
+    requireNonNull(share, "share");
+  }
+
   /** Nothing was weighed. */
   public static final BakedYield UNMEASURED = new BakedYield(Quantity.UNKNOWN, 0);
 
@@ -28,7 +35,7 @@ public record BakedYield(Quantity share, int pieces) {
     int count = 0;
     for (Bake bake : bakes) {
       for (Piece piece : bake.pieces()) {
-        if (piece.doughGrams().isPresent() && piece.bakedGrams().isPresent()) {
+        if (piece.doughGrams().orElse(0) > 0 && piece.bakedGrams().isPresent()) {
           dough += piece.doughGrams().getAsDouble();
           baked += piece.bakedGrams().getAsDouble();
           count++;

@@ -12,13 +12,13 @@ import java.util.Optional;
  * How energy is worked out. Which rule was used is always named beside the figure.
  *
  * <p>US factors, 21 CFR 101.9(c)(1)(i)(C) and (F): protein 4, fat 9, carbohydrate less
- * non-digestible carbohydrate and sugar alcohols 4, soluble non-digestible carbohydrate 2, insoluble
- * 0, sugar alcohols by kind (isomalt, lactitol 2.0, xylitol 2.4, maltitol 2.1, sorbitol 2.6,
- * hydrogenated starch hydrolysates 3.0, mannitol 1.6, erythritol 0); allulose 0.4 (FDA guidance,
- * 2020). EU factors, Regulation (EU) No 1169/2011, Annex XIV: protein 4, fat 9, carbohydrate without
- * fibre and polyols 4, polyols 2.4, erythritol 0, fibre 2, alcohol 7; allulose, which the annex does
- * not name, counts as carbohydrate. Where the kind of a polyol or the soluble share of the fibre is
- * unknown, the result lies between the bounds they allow.
+ * non-digestible carbohydrate and sugar alcohols 4, soluble non-digestible carbohydrate 2,
+ * insoluble 0, sugar alcohols by kind (isomalt, lactitol 2.0, xylitol 2.4, maltitol 2.1, sorbitol
+ * 2.6, hydrogenated starch hydrolysates 3.0, mannitol 1.6, erythritol 0); allulose 0.4 (FDA
+ * guidance, 2020). EU factors, Regulation (EU) No 1169/2011, Annex XIV: protein 4, fat 9,
+ * carbohydrate without fibre and polyols 4, polyols 2.4, erythritol 0, fibre 2, alcohol 7;
+ * allulose, which the annex does not name, counts as carbohydrate. Where the kind of a polyol or
+ * the soluble share of the fibre is unknown, the result lies between the bounds they allow.
  */
 public enum EnergyRule {
   /** The foods' own stated energy. */
@@ -37,6 +37,7 @@ public enum EnergyRule {
   private static final double ALLULOSE_US = 0.4;
   private static final double POLYOL_EU = 2.4;
   private static final double GREATEST_POLYOL_US = 3.0;
+  private static final String ERYTHRITOL = "erythritol";
   private static final Map<String, Double> POLYOLS_US =
       Map.of(
           "isomalt", 2.0,
@@ -46,7 +47,7 @@ public enum EnergyRule {
           "sorbitol", 2.6,
           "hydrogenated starch hydrolysates", 3.0,
           "mannitol", 1.6,
-          "erythritol", 0.0);
+          ERYTHRITOL, 0.0);
 
   /** What carbohydrate by difference leaves open when the proximates nearly sum to 100 g. */
   private static final double BALANCE_ROUNDING_GRAMS = 0.1;
@@ -111,22 +112,31 @@ public enum EnergyRule {
   /** Carbohydrate at 4 less what each special part falls short of 4; keeps the bounds tight. */
   private static Quantity us(
       Food food, Quantity carbohydrate, Quantity fibre, Quantity polyols, Quantity allulose) {
-    Quantity soluble = food.per100g().get(Nutrient.SOLUBLE_FIBRE).noMoreThan(fibre);
-    return carbohydrate
-        .times(CARBOHYDRATE)
-        .minus(fibre.times(CARBOHYDRATE))
-        .plus(soluble.times(SOLUBLE_FIBRE_US))
+    Quantity atMost = carbohydrate.times(CARBOHYDRATE);
+    return atMost
+        .minus(fibreShortfall(fibre, food.per100g().get(Nutrient.SOLUBLE_FIBRE)))
         .minus(polyols.times(polyolShortfall(food)))
         .minus(allulose.times(CARBOHYDRATE - ALLULOSE_US))
-        .notNegative();
+        .notNegative()
+        .noMoreThan(atMost);
+  }
+
+  /** Insoluble fibre falls short by 4, soluble by 2; of an unknown share each gram by 2 to 4. */
+  private static Quantity fibreShortfall(Quantity fibre, Quantity soluble) {
+    return soluble.isKnown()
+        ? fibre
+            .times(CARBOHYDRATE)
+            .minus(soluble.noMoreThan(fibre).times(CARBOHYDRATE - SOLUBLE_FIBRE_US))
+            .notNegative()
+        : fibre.times(Quantity.between(CARBOHYDRATE - SOLUBLE_FIBRE_US, CARBOHYDRATE));
   }
 
   private static Quantity eu(
       Food food, Quantity carbohydrate, Quantity fibre, Quantity polyols) {
-    double polyol = isErythritol(food) ? 0 : POLYOL_EU;
+    Optional<String> kind = polyol(food);
     Quantity shortfall =
-        food.polyol().isPresent() || polyols.equals(Quantity.ZERO)
-            ? Quantity.known(CARBOHYDRATE - polyol)
+        kind.isPresent()
+            ? Quantity.known(CARBOHYDRATE - (kind.get().equals(ERYTHRITOL) ? 0 : POLYOL_EU))
             : Quantity.between(CARBOHYDRATE - POLYOL_EU, CARBOHYDRATE);
     return carbohydrate
         .times(CARBOHYDRATE)
@@ -136,14 +146,16 @@ public enum EnergyRule {
   }
 
   private static Quantity polyolShortfall(Food food) {
-    return food.polyol()
-        .map(kind -> POLYOLS_US.get(kind.toLowerCase(Locale.ROOT)))
-        .map(factor -> Quantity.known(CARBOHYDRATE - factor))
+    return polyol(food)
+        .map(kind -> Quantity.known(CARBOHYDRATE - POLYOLS_US.get(kind)))
         .orElse(Quantity.between(CARBOHYDRATE - GREATEST_POLYOL_US, CARBOHYDRATE));
   }
 
-  private static boolean isErythritol(Food food) {
-    return food.polyol().filter(kind -> kind.equalsIgnoreCase("erythritol")).isPresent();
+  /** The kind of polyol when it is one that has a factor; a blend or another word is unknown. */
+  private static Optional<String> polyol(Food food) {
+    return food.polyol()
+        .map(kind -> kind.strip().toLowerCase(Locale.ROOT))
+        .filter(POLYOLS_US::containsKey);
   }
 
   /** Unknown alcohol cannot be more than what the other parts leave of 100 g. */
@@ -159,6 +171,8 @@ public enum EnergyRule {
             + n.get(Nutrient.CARBOHYDRATE).low()
             + n.get(Nutrient.ASH).low();
     double left = Math.max(0, 100 - others);
-    return left <= BALANCE_ROUNDING_GRAMS ? Quantity.ZERO : alcohol.noMoreThan(Quantity.known(left));
+    return left <= BALANCE_ROUNDING_GRAMS
+        ? Quantity.ZERO
+        : alcohol.noMoreThan(Quantity.known(left));
   }
 }

@@ -1,5 +1,7 @@
 package io.ovenmark.worksheet;
 
+import static java.util.Objects.requireNonNull;
+
 import io.ovenmark.measure.Quantity;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -27,7 +29,11 @@ public final class Macros {
    * @return the macros
    */
   public static Macros of(Function<Figure, Quantity> figure) {
-    return new Macros(Figure.macros().stream().map(figure).toArray(Quantity[]::new));
+    Quantity[] figures = new Quantity[Figure.macros().size()];
+    for (Figure each : Figure.macros()) {
+      figures[each.ordinal()] = requireNonNull(figure.apply(each), "quantity");
+    }
+    return new Macros(figures);
   }
 
   /**
@@ -65,7 +71,11 @@ public final class Macros {
    * @return the product
    */
   public Macros times(Quantity factor) {
-    return of(figure -> get(figure).times(factor));
+    Quantity[] product = figures.clone();
+    for (int i = 0; i < product.length; i++) {
+      product[i] = product[i].times(factor);
+    }
+    return new Macros(product);
   }
 
   /**
@@ -75,7 +85,11 @@ public final class Macros {
    * @return the quotient
    */
   public Macros dividedBy(Quantity divisor) {
-    return of(figure -> get(figure).dividedBy(divisor));
+    Quantity[] quotient = figures.clone();
+    for (int i = 0; i < quotient.length; i++) {
+      quotient[i] = quotient[i].dividedBy(divisor);
+    }
+    return new Macros(quotient);
   }
 
   /**
@@ -84,9 +98,15 @@ public final class Macros {
    * @param figure a macro
    * @param quantity its new quantity
    * @return new macros
+   * @throws IllegalArgumentException when the figure is not a macro
    */
   public Macros with(Figure figure, Quantity quantity) {
-    return of(each -> each == figure ? quantity : get(each));
+    if (!figure.isMacro()) {
+      throw new IllegalArgumentException(figure + " is not a macro");
+    }
+    Quantity[] next = figures.clone();
+    next[figure.ordinal()] = requireNonNull(quantity, "quantity");
+    return new Macros(next);
   }
 
   /**

@@ -28,8 +28,8 @@ public record NetCarbohydrate(double fibre, double polyols, double allulose) {
   }
 
   /**
-   * Net carbohydrate of 100 g of a food. A subtrahend that is unknown makes it "at most", since none
-   * can be more than the carbohydrate it is part of.
+   * Net carbohydrate of 100 g of a food. A subtrahend that is unknown makes it "at most", since
+   * none can be more than the carbohydrate it is part of.
    *
    * @param n the food's composition
    * @return grams, possibly bounded

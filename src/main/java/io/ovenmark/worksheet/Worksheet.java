@@ -9,13 +9,16 @@ import io.ovenmark.pantry.FoodKind;
 import io.ovenmark.pantry.Nutrient;
 import io.ovenmark.pantry.Resolved;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.Predicate;
 
 /**
  * A formula worked out with its foods.
@@ -31,6 +34,11 @@ import java.util.function.Function;
  * Retention factors for vitamins are not applied; no vitamin is shown. Liquid ratio and baker's
  * percentage are common practice of the baking trade, no single source.
  *
+ * <p>Where a mass is unknown, what is stated for 100 g or for a piece of stated dough mass is
+ * bounded by the extreme compositions that the unknown mass allows, and a batch figure is a lower
+ * bound. A measured loss that is more than all the water of the dough leaves no water; nothing else
+ * is taken away. A line of 0 g still counts for allergens: it names a food that is at hand.
+ *
  * @param formula what was worked out
  * @param policy how
  * @param lines the lines in the formula's order
@@ -42,7 +50,7 @@ import java.util.function.Function;
  * @param bakedYield what that rests on
  * @param liquidRatio mass of liquid-kind lines divided by mass of dry-kind lines; unknown without a
  *     dry line
- * @param doughMoisturePercent water in all lines in percent of the batch mass
+ * @param doughMoisturePercent water in all lines in percent of the batch mass, at most 100
  * @param macros the macros for each basis
  * @param unknowns what could not be known, in line order
  * @param allergens the allergens that the foods contain
@@ -68,9 +76,11 @@ public record Worksheet(
   /** Copies the collections. */
   public Worksheet {
     lines = List.copyOf(lines);
-    macros = java.util.Collections.unmodifiableMap(new EnumMap<>(macros));
+    macros = Collections.unmodifiableMap(new EnumMap<>(macros));
     unknowns = List.copyOf(unknowns);
-    allergens = java.util.Collections.unmodifiableSet(new TreeSet<>(allergens));
+    Set<Allergen> ordered = EnumSet.noneOf(Allergen.class);
+    ordered.addAll(allergens);
+    allergens = Collections.unmodifiableSet(ordered);
     allergensUnknownIn = List.copyOf(allergensUnknownIn);
   }
 
@@ -88,45 +98,50 @@ public record Worksheet(
       Function<String, Optional<Food>> foods,
       Policy policy,
       BakedYield bakedYield) {
-    List<WorksheetLine> resolved = new ArrayList<>();
+    List<WorksheetLine> resolved = new ArrayList<>(formula.lines().size());
+    Mixture mixture = new Mixture();
+    Macros total = Macros.NONE;
     for (Line line : formula.lines()) {
-      resolved.add(resolve(line, foods.apply(line.food()), policy));
+      Optional<Food> food = foods.apply(line.food());
+      Resolved mass = mass(line, food);
+      Macros per100g = food.isPresent() ? per100g(food.get(), policy) : Macros.UNKNOWN;
+      Macros macros = per100g.times(mass.grams().dividedBy(100));
+      resolved.add(
+          new WorksheetLine(line, food, mass, Quantity.UNKNOWN, Quantity.UNKNOWN, macros));
+      mixture.add(per100g, mass.grams());
+      total = total.plus(macros);
     }
     Quantity batch = sum(resolved, line -> true);
     Quantity flour = sum(resolved, line -> line.line().flour());
-    List<WorksheetLine> lines =
-        resolved.stream().map(line -> withShares(line, batch, flour)).toList();
-
-    double kept = 1 - formula.yield().handlingLossPercent().orElse(0) / 100;
-    Quantity dough = batch.times(kept);
-    Quantity pieces = pieces(formula, dough);
-    Quantity perPiece =
-        formula.yield().doughPerPieceGrams().isPresent()
-            ? Quantity.of(formula.yield().doughPerPieceGrams())
-            : dough.dividedBy(pieces);
-    Macros total = lines.stream().map(WorksheetLine::macros).reduce(Macros.NONE, Macros::plus);
-    Macros per100gDough = total.dividedBy(batch).times(Quantity.known(100));
-
-    Map<Basis, Macros> macros = new EnumMap<>(Basis.class);
-    macros.put(Basis.BATCH, total);
-    macros.put(Basis.PIECE, total.times(Quantity.known(kept)).dividedBy(pieces));
-    macros.put(Basis.DOUGH_100_G, per100gDough);
-    macros.put(Basis.BAKED_100_G, baked(per100gDough, bakedYield.share()));
-
-    Set<Allergen> allergens = new TreeSet<>();
+    List<WorksheetLine> lines = new ArrayList<>(resolved.size());
+    Set<Allergen> allergens = EnumSet.noneOf(Allergen.class);
     List<String> allergensUnknownIn = new ArrayList<>();
-    for (WorksheetLine line : lines) {
+    for (WorksheetLine line : resolved) {
+      lines.add(withShares(line, batch, flour));
       Optional<Set<Allergen>> known = line.food().flatMap(Food::allergens);
       known.ifPresent(allergens::addAll);
       if (known.isEmpty() && !allergensUnknownIn.contains(line.name())) {
         allergensUnknownIn.add(line.name());
       }
     }
-    // a food that the pantry does not have may be of any kind: it widens both sides
-    Quantity ofUnknownKind =
-        Quantity.between(0, sum(lines, line -> line.food().isEmpty()).high());
-    Quantity liquid = sum(lines, line -> isKind(line, FoodKind.LIQUID)).plus(ofUnknownKind);
-    Quantity dry = sum(lines, line -> isKind(line, FoodKind.DRY)).plus(ofUnknownKind);
+
+    double kept = 1 - formula.yield().handlingLossPercent().orElse(0) / 100;
+    OptionalDouble stated = formula.yield().doughPerPieceGrams();
+    Quantity dough = batch.times(kept);
+    Quantity pieces = pieces(formula, dough);
+    Quantity perPiece = stated.isPresent() ? Quantity.of(stated) : dough.dividedBy(pieces);
+    Macros per100gDough = mixture.per100g();
+
+    Map<Basis, Macros> macros = new EnumMap<>(Basis.class);
+    macros.put(Basis.BATCH, total);
+    macros.put(
+        Basis.PIECE,
+        stated.isPresent()
+            ? per100gDough.times(Quantity.known(stated.getAsDouble() / 100))
+            : total.times(Quantity.known(kept)).dividedBy(pieces));
+    macros.put(Basis.DOUGH_100_G, per100gDough);
+    macros.put(Basis.BAKED_100_G, baked(per100gDough, bakedYield.share()));
+
     return new Worksheet(
         formula,
         policy,
@@ -137,8 +152,8 @@ public record Worksheet(
         perPiece,
         perPiece.times(bakedYield.share()),
         bakedYield,
-        liquid.dividedBy(dry),
-        total.get(Figure.WATER).dividedBy(batch).times(100),
+        liquidRatio(lines),
+        mixture.moisturePercent(),
         macros,
         unknowns(lines, policy),
         allergens,
@@ -174,14 +189,11 @@ public record Worksheet(
     return lines.stream().filter(line -> line.line().id().equals(id)).findFirst();
   }
 
-  private static WorksheetLine resolve(Line line, Optional<Food> food, Policy policy) {
-    Resolved mass =
-        food.map(known -> known.resolve(line.amount()))
-            .orElseGet(() -> ofUnknownFood(line));
-    Macros macros =
-        food.map(known -> per100g(known, policy).times(mass.grams().dividedBy(100)))
-            .orElse(mass.grams().equals(Quantity.ZERO) ? Macros.NONE : Macros.UNKNOWN);
-    return new WorksheetLine(line, food, mass, Quantity.UNKNOWN, Quantity.UNKNOWN, macros);
+  private static Resolved mass(Line line, Optional<Food> food) {
+    if (line.amount().number().signum() == 0) {
+      return new Resolved(Quantity.ZERO, false, "0 of any measure weighs nothing");
+    }
+    return food.isPresent() ? food.get().resolve(line.amount()) : ofUnknownFood(line);
   }
 
   private static Resolved ofUnknownFood(Line line) {
@@ -214,16 +226,27 @@ public record Worksheet(
         line.macros());
   }
 
-  private static Quantity sum(
-      List<WorksheetLine> lines, java.util.function.Predicate<WorksheetLine> which) {
-    return lines.stream()
-        .filter(which)
-        .map(WorksheetLine::grams)
-        .reduce(Quantity.ZERO, Quantity::plus);
+  private static Quantity sum(List<WorksheetLine> lines, Predicate<WorksheetLine> which) {
+    Quantity sum = Quantity.ZERO;
+    for (WorksheetLine line : lines) {
+      if (which.test(line)) {
+        sum = sum.plus(line.grams());
+      }
+    }
+    return sum;
+  }
+
+  private static Quantity liquidRatio(List<WorksheetLine> lines) {
+    // a food that the pantry does not have may be of any kind: it widens both sides
+    Quantity ofUnknownKind =
+        Quantity.between(0, sum(lines, line -> line.food().isEmpty()).high());
+    Quantity liquid = sum(lines, line -> isKind(line, FoodKind.LIQUID)).plus(ofUnknownKind);
+    Quantity dry = sum(lines, line -> isKind(line, FoodKind.DRY)).plus(ofUnknownKind);
+    return liquid.dividedBy(dry);
   }
 
   private static boolean isKind(WorksheetLine line, FoodKind kind) {
-    return line.food().filter(food -> food.kind() == kind).isPresent();
+    return line.food().isPresent() && line.food().get().kind() == kind;
   }
 
   private static Quantity pieces(Formula formula, Quantity dough) {
