@@ -10,7 +10,7 @@ import java.util.Optional;
 /**
  * One difference between an earlier and a later formula, found by the ids of lines and oven stages.
  * Each kind says what may be concluded from it, and each has a sentence in {@link ChangeSentences}.
- * What a change does to figures is not known here. Equal changes are equal values.
+ * What a change does to figures is not known here.
  */
 public sealed interface Change {
   /**

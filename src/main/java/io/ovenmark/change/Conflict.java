@@ -9,12 +9,13 @@ import java.util.Optional;
  * With the sides swapped, a merge finds the same conflicts, with {@code ours} and {@code theirs}
  * swapped.
  *
- * @param path names the place and is unique within a merge: {@code name}, {@code description}, {@code
- *     goal}, {@code reference}, {@code lines.<id>} (the line as a whole), {@code lines.<id>.food},
- *     {@code .amount}, {@code .note}, {@code lines.<id>.extras.<name>}, {@code method.3}, {@code
- *     method.3-5}, {@code method.after.2} (steps are numbered from 1 in the base), {@code bake.<id>},
- *     {@code bake.<id>.<field>}, {@code bake.<id>.extras.<name>}, {@code yield} (pieces or dough mass
- *     a piece), {@code yield.handling_loss_percent}, {@code extras.<name>}
+ * @param path names the place and is unique within a merge: {@code name}, {@code description},
+ *     {@code goal}, {@code reference}, {@code lines.<id>} (the line as a whole), {@code
+ *     lines.<id>.food}, {@code .amount}, {@code .note}, {@code lines.<id>.extras.<name>}, {@code
+ *     method.3}, {@code method.3-5}, {@code method.after.2} (steps are numbered from 1, in the
+ *     base), {@code bake.<id>}, {@code bake.<id>.<field>}, {@code bake.<id>.extras.<name>},
+ *     {@code yield} (pieces or dough mass a piece), {@code yield.handling_loss_percent}, {@code
+ *     extras.<name>}
  * @param sentence what happened, for people, one line, not escaped
  * @param base what stood there before, as text; empty when nothing did
  * @param ours what the first side made of it; empty when it has nothing there

@@ -34,9 +34,9 @@ public final class FormulaDiff {
    *
    * @param from the earlier formula
    * @param to the later formula
-   * @return the changes, always in this order: name, description, goal, reference; lines removed (in
-   *     the earlier order), lines added or changed (in the later order), lines reordered; method;
-   *     oven stages in the same manner as lines; yield; unknown fields by name
+   * @return the changes, always in this order: name, description, goal, reference; lines removed
+   *     (in the earlier order), lines added or changed (in the later order), lines reordered;
+   *     method; oven stages in the same manner as lines; yield; unknown fields by name
    */
   public static List<Change> between(Formula from, Formula to) {
     FormulaDiff diff = new FormulaDiff();

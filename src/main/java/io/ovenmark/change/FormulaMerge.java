@@ -31,8 +31,8 @@ import java.util.function.Function;
  * <p>The rules:
  *
  * <ul>
- *   <li>What one side changed and the other left alone is taken. The same change on both sides counts
- *       once and as settled; an amount is the same only in the same characters.
+ *   <li>What one side changed and the other left alone is taken. The same change on both sides
+ *       counts once and as settled; an amount is the same only in the same characters.
  *   <li>The same line or stage added on both sides stands once when both are the same, and is a
  *       conflict otherwise. One that was removed here and changed there is a conflict; one that was
  *       removed and left alone is gone.

@@ -13,8 +13,8 @@ final class LongestRun {
   private LongestRun() {}
 
   /**
-   * All items but a longest increasing subsequence; among several of the same length always the same
-   * one. Takes n log n steps.
+   * All items but a longest increasing subsequence; among several of the same length always the
+   * same one. Takes n log n steps.
    *
    * @param from distinct items
    * @param to the same items in another order

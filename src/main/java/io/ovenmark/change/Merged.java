@@ -55,7 +55,8 @@ public sealed interface Merged {
      * @return one sentence that names the places
      */
     public String sentence() {
-      List<String> paths = conflicts.stream().map(conflict -> Texts.shown(conflict.path())).toList();
+      List<String> paths =
+          conflicts.stream().map(conflict -> Texts.shown(conflict.path())).toList();
       return Texts.counted(paths.size(), "change still contradicts", "changes still contradict")
           + " the other side's: "
           + Texts.listed(paths)

@@ -56,14 +56,14 @@ public final class MethodText {
   }
 
   /**
-   * Compares two texts. White space between two changed words counts as changed with them. When more
-   * than some thousand words differ, all that lies between the first and the last difference is one
-   * removal and one addition.
+   * Compares two texts. White space between two changed words counts as changed with them. When
+   * more than some thousand words differ, all that lies between the first and the last difference
+   * is one removal and one addition.
    *
    * @param from the text before
    * @param to the text after
-   * @return the runs in order, never two of the same kind in a row, removed before added; empty when
-   *     both texts are
+   * @return the runs in order, never two of the same kind in a row, removed before added; empty
+   *     when both texts are
    */
   public static List<TextRun> words(String from, String to) {
     List<String> before = Words.of(from);

@@ -15,8 +15,8 @@ import java.util.Set;
 record OrderMerge(List<String> ids, boolean contested) {
 
   /**
-   * Follows the side that reordered what the base has, and ours when both or none did. What only the
-   * other side has comes after its nearest earlier neighbour of that side, and after what the
+   * Follows the side that reordered what the base has, and ours when both or none did. What only
+   * the other side has comes after its nearest earlier neighbour of that side, and after what the
    * followed side added there.
    *
    * @param sides ids in the order of each side

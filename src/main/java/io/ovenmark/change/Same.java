@@ -25,8 +25,8 @@ final class Same {
   }
 
   /**
-   * The same number and measure, or two masses that differ by no more than a billionth, which is what
-   * a fraction such as {@code 1/3 kg} loses in decimals.
+   * The same number and measure, or two masses that differ by no more than a billionth, which is
+   * what a fraction such as {@code 1/3 kg} loses in decimals.
    */
   static boolean amountButWriting(Amount a, Amount b) {
     if (a.equals(b)) {

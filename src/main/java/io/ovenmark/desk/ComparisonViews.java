@@ -254,7 +254,8 @@ public final class ComparisonViews {
    * @param merit true for a merit, false for a fault, null for free words
    * @param fromPieces on how many pieces it was found before
    * @param toPieces on how many pieces it is found now
-   * @param change {@code appeared}, {@code gone} or {@code stayed}
+   * @param change {@code appeared}, {@code gone}, {@code stayed} or {@code not
+   *     comparable} when one side was not baked
    */
   public record FindingDifference(
       String word, Boolean merit, int fromPieces, int toPieces, String change) {}

@@ -76,7 +76,46 @@ public final class Desk implements AutoCloseable {
    * @return the worksheet and the goal
    */
   public Sheet sheet(Revision revision, List<Bake> bakesOfFormula) {
-    Contents contents = notebook.at(revision.commit());
+    return sheet(revision, notebook.at(revision.commit()), bakesOfFormula);
+  }
+
+  /**
+   * Works out what an address means: a numbered revision with the foods, goals and settings of its
+   * own commit, the latest with those of today, a state at a commit with those of that commit. So
+   * old figures never move, and a changed package label shows in the latest.
+   *
+   * @param address how the revision was asked for
+   * @param revision the revision found
+   * @param bakesOfFormula all bakes of its formula
+   * @return the worksheet and the goal
+   */
+  public Sheet sheet(Address address, Revision revision, List<Bake> bakesOfFormula) {
+    return sheet(revision, contents(address, revision), bakesOfFormula);
+  }
+
+  /**
+   * Whether the foods, goals or settings that an address is worked out with differ from those of the
+   * revision's own commit.
+   *
+   * @param address how the revision was asked for
+   * @param revision the revision found
+   * @return true when a figure may differ from the numbered revision's
+   */
+  public boolean restsOnOtherFoods(Address address, Revision revision) {
+    return !contents(address, revision)
+        .figuresKey()
+        .equals(notebook.at(revision.commit()).figuresKey());
+  }
+
+  private Contents contents(Address address, Revision revision) {
+    return switch (address.point().kind()) {
+      case LATEST -> notebook.latest(address);
+      case COMMIT -> notebook.at(notebook.commit(address));
+      default -> notebook.at(revision.commit());
+    };
+  }
+
+  private Sheet sheet(Revision revision, Contents contents, List<Bake> bakesOfFormula) {
     BakedYield bakedYield =
         BakedYield.measured(bakesOf(revision.blob().hex(), bakesOfFormula));
     Key key = new Key(revision.blob().hex(), contents.figuresKey(), bakedYield);

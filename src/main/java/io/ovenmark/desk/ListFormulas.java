@@ -56,13 +56,14 @@ public final class ListFormulas {
 
   private Views.FormulaEntry entry(String slug, boolean edited) {
     Notebook notebook = desk.notebook();
-    Revision newest = notebook.newest(Address.latest(slug, Optional.empty()));
+    Address line = Address.latest(slug, Optional.empty());
+    Revision newest = notebook.newest(line);
     List<Bake> bakes = List.of();
     Desk.Sheet sheet = null;
     List<Views.ProblemView> problems = new ArrayList<>();
     try {
       bakes = notebook.bakes(slug);
-      sheet = desk.sheet(newest, bakes);
+      sheet = desk.sheet(line, newest, bakes);
     } catch (UnreadableException e) {
       e.problems().stream().map(ListFormulas::problem).forEach(problems::add);
     }
@@ -95,7 +96,7 @@ public final class ListFormulas {
       Revision newest = desk.notebook().newest(line);
       Optional<Desk.Sheet> sheet = Optional.empty();
       try {
-        sheet = Optional.of(desk.sheet(newest, bakes));
+        sheet = Optional.of(desk.sheet(line, newest, bakes));
       } catch (UnreadableException damaged) {
         // what is wrong is told where the variant itself is shown
       }

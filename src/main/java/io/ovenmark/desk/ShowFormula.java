@@ -53,11 +53,13 @@ public final class ShowFormula {
     }
     Revision revision = desk.notebook().revision(address);
     List<Bake> bakes = desk.notebook().bakes(address.formula());
-    Desk.Sheet sheet = desk.sheet(revision, bakes);
+    Desk.Sheet sheet = desk.sheet(address, revision, bakes);
+    boolean otherFoods = desk.restsOnOtherFoods(address, revision);
     TagFacts published = desk.notebook().published(address.formula()).get(revision.commit());
     Head head =
         new Head(
-            revision.address(),
+            otherFoods ? address : revision.address(),
+            otherFoods,
             revision.number(),
             revision.commit().hex(),
             revision.blob().hex(),
@@ -98,12 +100,13 @@ public final class ShowFormula {
     int next = desk.notebook().nextNumber(edited.line());
     Address shown =
         new Address(address.formula(), edited.line().variant(), Address.Point.EDITED);
-    Head head = new Head(shown, next, null, edited.blob(), null, null, null, null, null);
+    Head head = new Head(shown, false, next, null, edited.blob(), null, null, null, null, null);
     return view(head, desk.draft(edited.formula(), edited.line(), bakes), bakes);
   }
 
   private record Head(
       Address address,
+      boolean otherFoods,
       int number,
       String commit,
       String blob,
@@ -131,6 +134,7 @@ public final class ShowFormula {
         head.address().formula(),
         head.address().variant().orElse(null),
         head.number(),
+        head.otherFoods(),
         head.commit(),
         head.blob(),
         head.time(),

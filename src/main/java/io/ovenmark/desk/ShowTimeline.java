@@ -68,7 +68,8 @@ public final class ShowTimeline {
     }
     newestFirst(entries);
     Revision newest = notebook.newest(line);
-    Optional<Desk.Sheet> sheet = readable(newest, bakes);
+    Optional<Desk.Sheet> sheet =
+        readable(Address.latest(slug, line.variant()), newest, bakes);
     return new Views.TimelineView(
         slug,
         sheet.map(s -> s.worksheet().formula().name()).orElse(slug),
@@ -206,9 +207,9 @@ public final class ShowTimeline {
     return new FigureSet(figures);
   }
 
-  private Optional<Desk.Sheet> readable(Revision revision, List<Bake> bakes) {
+  private Optional<Desk.Sheet> readable(Address line, Revision revision, List<Bake> bakes) {
     try {
-      return Optional.of(desk.sheet(revision, bakes));
+      return Optional.of(desk.sheet(line, revision, bakes));
     } catch (UnreadableException damaged) {
       return Optional.empty();
     }

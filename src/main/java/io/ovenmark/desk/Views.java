@@ -105,6 +105,8 @@ public final class Views {
    * @param formula short name
    * @param variant name of the variant, or null
    * @param revision its number; for a file edited by hand the number that it would get
+   * @param foodsChangedSince whether foods, goals or settings changed since that revision and the
+   *     figures are those of the changed ones; then the address is not the numbered one
    * @param commit commit id, or null for a file edited by hand
    * @param blob id of the formula's content
    * @param time when it was committed, or null
@@ -137,6 +139,7 @@ public final class Views {
       String formula,
       String variant,
       int revision,
+      boolean foodsChangedSince,
       String commit,
       String blob,
       String time,

@@ -64,21 +64,27 @@ final class EditMessages {
     return Optional.ofNullable(best);
   }
 
-  /** Letters to insert, drop or exchange (Levenshtein's distance). */
+  /** Letters to insert, drop, exchange, or swap with their neighbour, each touched once. */
   private static int distance(String a, String b) {
-    int[] row = new int[b.length() + 1];
-    for (int j = 0; j <= b.length(); j++) {
-      row[j] = j;
-    }
-    for (int i = 1; i <= a.length(); i++) {
-      int diagonal = row[0];
-      row[0] = i;
-      for (int j = 1; j <= b.length(); j++) {
-        int exchanged = diagonal + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
-        diagonal = row[j];
-        row[j] = Math.min(exchanged, Math.min(row[j], row[j - 1]) + 1);
+    int[][] steps = new int[a.length() + 1][b.length() + 1];
+    for (int i = 0; i <= a.length(); i++) {
+      for (int j = 0; j <= b.length(); j++) {
+        if (i == 0 || j == 0) {
+          steps[i][j] = i + j;
+          continue;
+        }
+        int exchanged = steps[i - 1][j - 1] + (a.charAt(i - 1) == b.charAt(j - 1) ? 0 : 1);
+        steps[i][j] = Math.min(exchanged, Math.min(steps[i - 1][j], steps[i][j - 1]) + 1);
+        boolean swapped =
+            i > 1
+                && j > 1
+                && a.charAt(i - 1) == b.charAt(j - 2)
+                && a.charAt(i - 2) == b.charAt(j - 1);
+        if (swapped) {
+          steps[i][j] = Math.min(steps[i][j], steps[i - 2][j - 2] + 1);
+        }
       }
     }
-    return row[b.length()];
+    return steps[a.length()][b.length()];
   }
 }

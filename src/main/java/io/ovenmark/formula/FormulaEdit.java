@@ -30,15 +30,15 @@ import java.util.function.UnaryOperator;
  * <caption>What can be set; where a field may be absent, an empty value clears it</caption>
  * <tr><td>{@code <line>=188 g}, {@code lines.<line>=188 g}, {@code lines.<line>.amount=188 g}
  *     </td><td>the amount</td></tr>
- * <tr><td>{@code water+=5 g}, {@code water-=10%}</td><td>raises or lowers the amount, in the unit it
- *     is written in</td></tr>
- * <tr><td>{@code lines.<line>.food}, {@code .flour} (yes or no), {@code .note}; the word "lines." may
- *     be left out</td><td>the line's other fields</td></tr>
- * <tr><td>{@code bake.temperature}, {@code .minutes}, {@code .rack}, {@code .steam}, {@code .vessel},
- *     {@code .note}</td><td>the first stage in the oven, made under the id "bake" when there is none
- *     </td></tr>
- * <tr><td>{@code bake.<stage>.minutes} …</td><td>that stage; {@code bake.+.minutes} makes a new last
- *     one</td></tr>
+ * <tr><td>{@code water+=5 g}, {@code water-=10%}</td><td>raises or lowers the amount, in the unit
+ *     it is written in</td></tr>
+ * <tr><td>{@code lines.<line>.food}, {@code .flour} (yes or no), {@code .note}; the word "lines."
+ *     may be left out</td><td>the line's other fields</td></tr>
+ * <tr><td>{@code bake.temperature}, {@code .minutes}, {@code .rack}, {@code .steam}, {@code
+ *     .vessel}, {@code .note}</td><td>the first stage in the oven, made under the id "bake" when
+ *     there is none</td></tr>
+ * <tr><td>{@code bake.<stage>.minutes} …</td><td>that stage; {@code bake.+.minutes} makes a new
+ *     last one</td></tr>
  * <tr><td>{@code yield.pieces}, {@code yield.dough_per_piece_g}</td><td>one clears the other, which
  *     follows from the batch mass</td></tr>
  * <tr><td>{@code yield.handling_loss_percent}</td><td>the loss</td></tr>
@@ -48,12 +48,13 @@ import java.util.function.UnaryOperator;
  *     appends a step</td></tr>
  * </table>
  *
- * <p>Minutes and the numbers of the yield can be raised and lowered too. The words name, description,
- * goal, reference, lines, method, bake and yield always mean the formula's own fields at the
- * beginning of a path; a line that is called by one of them is reached as {@code lines.bake=5 g}.
+ * <p>Minutes and the numbers of the yield can be raised and lowered too. The words name,
+ * description, goal, reference, lines, method, bake and yield always mean the formula's own fields
+ * at the beginning of a path; a line that is called by one of them is reached as {@code
+ * lines.bake=5 g}.
  *
- * <p>Everything that cannot be done is refused with an {@link IllegalArgumentException} whose message
- * is a sentence and, after a line break, a remedy. A refused edit changes nothing.
+ * <p>Everything that cannot be done is refused with an {@link IllegalArgumentException} whose
+ * message is a sentence and, after a line break, a remedy. A refused edit changes nothing.
  *
  * @param formula the formula so far
  */
@@ -98,8 +99,8 @@ public record FormulaEdit(Formula formula) {
   /**
    * Adds a line.
    *
-   * @param addition {@code [id:]food=amount}, then, when it shall not come last, {@code after <line>}
-   *     or {@code before <line>}; without an id it gets the food's slug, else with -2, -3
+   * @param addition {@code [id:]food=amount}, then, when it shall not come last, {@code after
+   *     <line>} or {@code before <line>}; without an id it gets the food's slug, else with -2, -3
    * @return the next state
    * @throws IllegalArgumentException when it cannot be done
    */
@@ -237,9 +238,8 @@ public record FormulaEdit(Formula formula) {
     return switch (parts[0]) {
       case "name" ->
           formula.withName(
-              given
-                  .text()
-                  .orElseThrow(() -> refuse("A formula needs a name.", "Write one after \"name=\".")));
+              given.text().orElseThrow(
+                  () -> refuse("A formula needs a name.", "Write one after \"name=\".")));
       case "description" -> formula.withDescription(given.text());
       case "goal" -> formula.withGoal(given.slug());
       default -> formula.withReference(given.slug());
@@ -309,9 +309,7 @@ public record FormulaEdit(Formula formula) {
 
   private static BakeSetting stage(BakeSetting stage, String field, Assignment given) {
     return switch (field) {
-      case "temperature" ->
-          stage.withTemperature(
-              given.text().map(text -> Temperature.parse(text.replaceAll("\\s+", " "))));
+      case "temperature" -> stage.withTemperature(given.text().map(FormulaEdit::temperature));
       case "minutes" ->
           stage.withMinutes(given.number(stage.minutes(), "min", 0, LONGEST_BAKE_MINUTES, false));
       case "rack" -> stage.withRack(given.text());
@@ -319,6 +317,15 @@ public record FormulaEdit(Formula formula) {
       case "vessel" -> stage.withVessel(given.text());
       default -> stage.withNote(given.text());
     };
+  }
+
+  private static Temperature temperature(String text) {
+    if (text.length() > 40) {
+      throw refuse(
+          "The temperature " + quoted(text) + " is not understood.",
+          "Write a number and the scale, such as \"205 °C\" or \"400 °F\".");
+    }
+    return Temperature.parse(text.replaceAll("\\s+", " "));
   }
 
   private BakeSetting stage(String id) {

@@ -256,9 +256,19 @@ public final class Notebook implements AutoCloseable {
     };
   }
 
+  /**
+   * The commit that an address names.
+   *
+   * @param address an address by commit
+   * @return the full commit id
+   * @throws Refusal when there is no such commit
+   */
+  public CommitId commit(Address address) {
+    return store.resolve(address.point().commit()).orElseThrow(() -> noRevision(address));
+  }
+
   private Revision atCommit(Address address) {
-    CommitId commit =
-        store.resolve(address.point().commit()).orElseThrow(() -> noRevision(address));
+    CommitId commit = commit(address);
     List<Entry> entries = history.formulaAt(commit, Layout.formula(address.formula()));
     if (entries.isEmpty() || entries.get(entries.size() - 1).isDeletion()) {
       throw noRevision(address);

@@ -5,7 +5,9 @@ import io.ovenmark.notebook.store.CommitId;
 import io.ovenmark.notebook.store.GitStore;
 import io.ovenmark.notebook.store.StoreException;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
@@ -30,7 +32,7 @@ import org.eclipse.jgit.treewalk.filter.TreeFilter;
  */
 final class Scan {
   private static final int TELL_EVERY = 256;
-  private static final byte[] PREFIX = {'f', 'o', 'r', 'm', 'u', 'l', 'a', 's'};
+  private static final byte[] PREFIX = History.FOLDER.getBytes(StandardCharsets.UTF_8);
 
   private final Repository repository;
   private final BuildProgress progress;
@@ -97,10 +99,16 @@ final class Scan {
   private static Optional<ObjectId> folder(ObjectReader reader, RevCommit commit)
       throws IOException {
     CanonicalTreeParser root = new CanonicalTreeParser();
-    root.reset(reader, commit.getTree());
-    return root.findFile(History.FOLDER) && root.getEntryFileMode() == FileMode.TREE
-        ? Optional.of(root.getEntryObjectId())
-        : Optional.empty();
+    byte[] name = new byte[PREFIX.length];
+    for (root.reset(reader, commit.getTree()); !root.eof(); root.next(1)) {
+      if (root.getNameLength() == PREFIX.length && root.getEntryFileMode() == FileMode.TREE) {
+        root.getName(name, 0);
+        if (Arrays.equals(name, PREFIX)) {
+          return Optional.of(root.getEntryObjectId());
+        }
+      }
+    }
+    return Optional.empty();
   }
 
   private List<Change> changes(

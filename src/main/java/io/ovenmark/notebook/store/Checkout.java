@@ -137,73 +137,90 @@ final class Checkout implements AutoCloseable {
       Function<BlobId, byte[]> content,
       TreeSet<String> left)
       throws IOException {
-    Path path = SafePath.onDisk(root, file.path());
     boolean sparse = known != null && known.isSkipWorkTree();
-    boolean clean = sparse || bring(path, file, known, content);
-    if (!clean) {
+    Brought brought = sparse ? Brought.NOTHING : bring(file, known, content);
+    if (!brought.asCommitted()) {
       left.add(file.path());
     }
     if (file.after().isEmpty()) {
       return Optional.empty();
     }
-    DirCacheEntry entry = new DirCacheEntry(file.path());
+    DirCacheEntry entry;
     if (known != null && !known.isIntentToAdd()) {
-      entry.copyMetaData(known);
+      entry = known;
     } else {
+      entry = new DirCacheEntry(file.path());
       entry.setFileMode(FileMode.REGULAR_FILE);
     }
     entry.setObjectId(ObjectId.fromString(file.after().get().hex()));
-    entry.setLength(0);
-    entry.setLastModified(Instant.EPOCH);
-    if (clean && !sparse) {
-      BasicFileAttributes attributes =
-          Files.readAttributes(path, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
-      entry.setLength(attributes.size());
-      entry.setLastModified(attributes.lastModifiedTime().toInstant());
-    }
+    entry.setLength(brought.size());
+    entry.setLastModified(brought.modified());
     return Optional.of(entry);
   }
 
-  /** Replaces or deletes a file if nobody edited it; true if it then is as committed. */
-  private boolean bring(
-      Path path, FileChange file, DirCacheEntry known, Function<BlobId, byte[]> content)
+  /**
+   * How a file is on disk in the end.
+   *
+   * @param size in bytes, taken before the content was compared, so that an edit in between shows
+   */
+  private record Brought(boolean asCommitted, long size, Instant modified) {
+    static final Brought NOTHING = new Brought(true, 0, Instant.EPOCH);
+    static final Brought LEFT = new Brought(false, 0, Instant.EPOCH);
+
+    static Brought stamp(Path path) throws IOException {
+      BasicFileAttributes now =
+          Files.readAttributes(path, BasicFileAttributes.class, LinkOption.NOFOLLOW_LINKS);
+      return new Brought(true, now.size(), now.lastModifiedTime().toInstant());
+    }
+  }
+
+  /** Replaces or deletes a file if nobody edited it. */
+  private Brought bring(
+      FileChange file, DirCacheEntry known, Function<BlobId, byte[]> content)
       throws IOException {
+    Path path = SafePath.onDisk(root, file.path());
     BlobContent.Kind kind = BlobContent.kind(root, path);
     if (kind == BlobContent.Kind.OTHER) {
-      return false;
+      return Brought.LEFT;
     }
     boolean absent = kind == BlobContent.Kind.ABSENT;
     if (file.after().isEmpty()) {
       if (!absent && BlobContent.fileMatches(path, file.before(), crlf)) {
         delete(path);
-        return true;
+        return Brought.NOTHING;
       }
-      return absent;
+      return absent ? Brought.NOTHING : Brought.LEFT;
     }
-    if (!absent && BlobContent.fileMatches(path, file.after(), crlf)) {
-      return true;
+    if (!absent) {
+      Brought stamp = Brought.stamp(path);
+      if (BlobContent.fileMatches(path, file.after(), crlf)) {
+        return stamp;
+      }
     }
     boolean untouched =
         absent ? file.before().isEmpty() : BlobContent.fileMatches(path, file.before(), crlf);
-    if (untouched) {
-      boolean executable =
-          known != null && known.getFileMode() == FileMode.EXECUTABLE_FILE;
-      replace(path, content.apply(file.after().get()), executable);
+    if (!untouched) {
+      return Brought.LEFT;
     }
-    return untouched;
+    boolean executable = known != null && known.getFileMode() == FileMode.EXECUTABLE_FILE;
+    return replace(path, content.apply(file.after().get()), executable);
   }
 
-  private void replace(Path path, byte[] bytes, boolean executable) throws IOException {
+  private Brought replace(Path path, byte[] bytes, boolean executable) throws IOException {
     Files.createDirectories(path.getParent());
     Path part = folder.resolve("work.part");
     writePart(part, bytes, executable);
+    Brought stamp = Brought.stamp(part);
     try {
       Files.move(part, path, StandardCopyOption.ATOMIC_MOVE);
+      return stamp;
     } catch (AtomicMoveNotSupportedException e) {
       Files.delete(part);
       Path beside = path.resolveSibling(BESIDE);
       writePart(beside, bytes, executable);
+      stamp = Brought.stamp(beside);
       Files.move(beside, path, StandardCopyOption.ATOMIC_MOVE);
+      return stamp;
     }
   }
 

@@ -89,7 +89,8 @@ public record CommitMessage(String subject, String body, Map<String, String> tra
   private static String line(String key, String value) {
     String line = key + ": " + value.strip();
     boolean control = line.chars().anyMatch(Character::isISOControl);
-    if (control || value.isBlank() || !TRAILER.matcher(line).matches()) {
+    Matcher matcher = TRAILER.matcher(line);
+    if (control || value.isBlank() || !matcher.matches() || !matcher.group(1).equals(key)) {
       throw bad(key, "The trailer " + key + " needs a plain key and a value of one line.");
     }
     return line;

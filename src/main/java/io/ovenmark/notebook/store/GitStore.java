@@ -90,7 +90,7 @@ public final class GitStore implements AutoCloseable {
     boolean done = false;
     try {
       GitStore store = new GitStore(repository, place, patience);
-      store.recoverQuietly();
+      recoverQuietly(store.writer::recoverIfNeeded);
       done = true;
       return store;
     } finally {
@@ -100,10 +100,16 @@ public final class GitStore implements AutoCloseable {
     }
   }
 
+  /** One of the ways to finish what a dead writer left. */
+  @FunctionalInterface
+  private interface Recovering {
+    void run() throws IOException;
+  }
+
   /** A folder that may only be read, or that Git is at work on, can still be opened. */
-  private void recoverQuietly() {
+  private static void recoverQuietly(Recovering recovering) {
     try {
-      writer.recoverIfNeeded();
+      recovering.run();
     } catch (IOException | StoreException e) {
       return;
     }
@@ -331,12 +337,11 @@ public final class GitStore implements AutoCloseable {
     return Faults.guard(
         folder,
         () -> {
-          List<HandEdit> edits = findHandEdits(checked);
-          if (edits.isEmpty() || !Files.isWritable(repository.getDirectory().toPath())) {
-            return edits;
+          if (findHandEdits(checked).isEmpty()) {
+            return List.of();
           }
-          writer.recoverNow();
-          return findHandEdits(checked);
+          recoverQuietly(writer::recoverNow);
+          return writer.withoutUnfinished(findHandEdits(checked));
         });
   }
 

@@ -53,8 +53,6 @@ final class RepositoryFolder {
       fresh.create(false);
       StoredConfig config = fresh.getConfig();
       config.setBoolean("core", null, "autocrlf", false);
-      config.setBoolean("core", null, "trustctime", false);
-      config.setString("core", null, "checkstat", "minimal");
       config.save();
     } catch (InvalidRefNameException e) {
       throw new IllegalStateException(e);
@@ -85,13 +83,20 @@ final class RepositoryFolder {
       throw new StoreException(
           Reason.CORRUPT,
           place.toString(),
-          "The Git repository in " + place + " cannot be opened: " + e.getMessage(),
+          "The Git repository in " + place + " cannot be opened, its configuration or HEAD is"
+              + " damaged (" + causes(e) + ").",
           e);
     } finally {
       if (!done && repository != null) {
         repository.close();
       }
     }
+  }
+
+  private static String causes(Throwable fault) {
+    String message = fault.getMessage();
+    Throwable cause = fault.getCause();
+    return cause == null ? message : message + ": " + causes(cause);
   }
 
   private static void refuseUnsupported(Repository repository, Path place) {

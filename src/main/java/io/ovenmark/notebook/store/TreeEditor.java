@@ -143,7 +143,7 @@ final class TreeEditor {
     return new StoreException(
         StoreException.Reason.NOT_A_FILE,
         path,
-        path + " is something else in the notebook than this change needs (file or folder):"
+        "The path " + path + " is a folder or link where a file is needed, or the other way round:"
             + " choose another name.");
   }
 }

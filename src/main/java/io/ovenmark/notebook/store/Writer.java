@@ -274,6 +274,26 @@ final class Writer {
     }
   }
 
+  /** Leaves out files that still are as before a commit that could not be finished yet. */
+  List<HandEdit> withoutUnfinished(List<HandEdit> edits) throws IOException {
+    Optional<Pending> pending = Pending.read(folder);
+    if (pending.isEmpty()) {
+      return edits;
+    }
+    return edits.stream().filter(edit -> !isUnfinished(pending.get(), edit)).toList();
+  }
+
+  private static boolean isUnfinished(Pending pending, HandEdit edit) {
+    Optional<BlobId> onDisk = edit.onDisk().map(BlobContent::id);
+    return pending.files().stream()
+        .anyMatch(
+            file ->
+                file.path().equals(edit.path())
+                    && file.after().equals(edit.committed())
+                    && file.before().equals(onDisk)
+                    && edit.kind() != HandEdit.Kind.UNREADABLE);
+  }
+
   private Recovery recovery() {
     return new Recovery(repository, refs, objects, folder, patience);
   }
@@ -313,7 +333,7 @@ final class Writer {
         throw new StoreException(
             Reason.NOT_A_FILE,
             change.getKey(),
-            change.getKey() + " cannot be a file and a folder at once: choose another name.");
+            "The path " + change.getKey() + " cannot be a file and a folder at once: choose another name.");
       }
     }
   }
