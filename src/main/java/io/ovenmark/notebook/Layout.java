@@ -1,6 +1,7 @@
 package io.ovenmark.notebook;
 
 import io.ovenmark.measure.Slug;
+import java.util.List;
 import java.util.Optional;
 
 /** Where things are kept in a notebook: paths, branches and tags, said once. */
@@ -50,6 +51,12 @@ final class Layout {
     }
     String name = path.substring(prefix.length(), path.length() - JSON.length());
     return Slug.isSlug(name) ? Optional.of(name) : Optional.empty();
+  }
+
+  /** Whether a path lies in one of the folders that the notebook reads. */
+  static boolean isInFolder(String path) {
+    return List.of(FORMULAS, PANTRY, GOALS, BAKES, PHOTOS).stream()
+        .anyMatch(folder -> path.startsWith(folder + "/"));
   }
 
   /** The bake's name in its file's path. */
