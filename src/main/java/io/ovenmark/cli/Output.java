@@ -1,0 +1,64 @@
+package io.ovenmark.cli;
+
+import io.ovenmark.desk.Json;
+import java.io.PrintWriter;
+
+/**
+ * Prints lines for people. Whatever comes from a notebook goes through it, so that no note, name or
+ * path can drive the terminal: control characters and marks that change the direction of writing are
+ * shown, not sent.
+ */
+final class Output {
+  private final PrintWriter out;
+
+  Output(PrintWriter out) {
+    this.out = out;
+  }
+
+  /** Prints one line. */
+  void line(String text) {
+    out.print(Printable.of(text).stripTrailing());
+    out.print('\n');
+    out.flush();
+  }
+
+  /** Prints an empty line. */
+  void blank() {
+    line("");
+  }
+
+  /** Prints a heading with an empty line before it. */
+  void heading(String text) {
+    blank();
+    line(text);
+  }
+
+  /**
+   * Prints a text over as many lines as it needs.
+   *
+   * @param text words
+   * @param indent what the second and later lines begin with
+   */
+  void wrapped(String text, String indent) {
+    for (String line : TextWidth.wrap(Printable.of(text), Ovenmark.WIDTH, indent)) {
+      line(line);
+    }
+  }
+
+  /** Prints a table, its columns as wide as they need to be. */
+  void table(Table table) {
+    table.lines().forEach(this::line);
+  }
+
+  /** Prints an answer as JSON. */
+  void json(Object answer) {
+    out.print(Printable.json(Json.readable(answer)));
+    out.flush();
+  }
+
+  /** Prints text that is not a notebook's, such as a script, as it is. */
+  void raw(String text) {
+    out.print(text);
+    out.flush();
+  }
+}

@@ -1,0 +1,115 @@
+package io.ovenmark.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Help.Ansi;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+
+/** The top-level command: what all verbs share. */
+@Command(
+    name = "ovenmark",
+    versionProvider = Ovenmark.Version.class,
+    description = {
+      "A version-controlled notebook for formulas of baked goods: every revision with its figures,"
+          + " what changed between any two of them, and what came out of the oven."
+    },
+    synopsisSubcommandLabel = "COMMAND",
+    footerHeading = "%nExample:%n",
+    footer = {"  ovenmark demo saltmarsh", "  ovenmark timeline seeded-lupin-bun"},
+    subcommands = {
+      ListCommand.class
+    })
+final class Ovenmark implements Runnable {
+  /** Width of help texts and tables, in characters. */
+  static final int WIDTH = 96;
+
+  private final Surroundings surroundings;
+
+  @Spec private CommandSpec spec;
+
+  @Option(
+      names = "--notebook",
+      paramLabel = "DIR",
+      scope = ScopeType.INHERIT,
+      description = "Folder of the notebook; default: the current folder or the nearest above it.")
+  private Path notebook;
+
+  @Option(
+      names = "--debug",
+      scope = ScopeType.INHERIT,
+      description = "Write the stack trace of an internal fault.")
+  private boolean debug;
+
+  @Option(
+      names = {"-h", "--help"},
+      usageHelp = true,
+      scope = ScopeType.INHERIT,
+      description = "Show this help.")
+  private boolean help;
+
+  @Option(names = "--version", versionHelp = true, description = "Show the version.")
+  private boolean version;
+
+  Ovenmark(Surroundings surroundings) {
+    this.surroundings = surroundings;
+  }
+
+  /**
+   * Runs one command.
+   *
+   * @return the exit code
+   */
+  static int run(Surroundings surroundings, String... args) {
+    Ovenmark root = new Ovenmark(surroundings);
+    Complaints complaints = new Complaints(surroundings, () -> root.debug, List.of(args));
+    try {
+      return commandLine(root, complaints).execute(args);
+    } catch (RuntimeException | Error fault) {
+      return complaints.about(fault);
+    }
+  }
+
+  /** The whole command line with its manners. */
+  static CommandLine commandLine(Ovenmark root, Complaints complaints) {
+    CommandLine line = new CommandLine(root);
+    line.setOut(root.surroundings.out());
+    line.setErr(root.surroundings.err());
+    line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
+    line.setUsageHelpWidth(WIDTH);
+    line.setExpandAtFiles(false);
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setParameterExceptionHandler((e, args) -> complaints.aboutUsage(e));
+    line.setExecutionExceptionHandler((e, command, result) -> complaints.about(e));
+    line.setExitCodeExceptionMapper(Complaints::code);
+    return line;
+  }
+
+  Surroundings surroundings() {
+    return surroundings;
+  }
+
+  /** The folder that was asked for, or null. */
+  Path notebook() {
+    return notebook;
+  }
+
+  @Override
+  public void run() {
+    throw new ParameterException(spec.commandLine(), "Say what to do.");
+  }
+
+  /** The version of the program file. */
+  static final class Version implements CommandLine.IVersionProvider {
+    @Override
+    public String[] getVersion() {
+      String version = Ovenmark.class.getPackage().getImplementationVersion();
+      return new String[] {"ovenmark " + (version == null ? "(built from source)" : version)};
+    }
+  }
+}

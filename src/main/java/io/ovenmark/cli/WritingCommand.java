@@ -1,0 +1,19 @@
+package io.ovenmark.cli;
+
+import io.ovenmark.desk.Desk;
+import io.ovenmark.notebook.By;
+import picocli.CommandLine.Option;
+
+/** A verb that commits something in somebody's name. */
+abstract class WritingCommand extends DeskCommand {
+  @Option(
+      names = "--author",
+      paramLabel = "\"NAME <MAIL>\"",
+      description = "Who commits it; default: the author in Git's configuration, else the account.")
+  private String author;
+
+  /** Who commits, and when. */
+  final By by(Desk desk) {
+    return by(desk, author);
+  }
+}
