@@ -121,7 +121,7 @@ public final class PlainWalk implements History {
         line.add(new Step(new CommitId(commit.name()), changes(walk, parent, commit)));
         commit = parent;
       }
-    } catch (IOException e) {
+    } catch (IOException | IllegalArgumentException | IndexOutOfBoundsException e) {
       throw Scan.fault(tip, e);
     }
     return line;

@@ -77,16 +77,17 @@ final class Scan {
           progress.scanned(done, total);
         }
       }
-    } catch (IOException e) {
+    } catch (IOException | IllegalArgumentException | IndexOutOfBoundsException e) {
       throw fault(tip, e);
     }
   }
 
-  static StoreException fault(CommitId tip, IOException e) {
+  /** What a commit or tree that cannot be read means for the caller. */
+  static StoreException fault(CommitId tip, Exception e) {
     StoreException.Reason reason = StoreException.Reason.DISK;
     if (e instanceof MissingObjectException) {
       reason = StoreException.Reason.MISSING;
-    } else if (e instanceof CorruptObjectException) {
+    } else if (e instanceof CorruptObjectException || e instanceof RuntimeException) {
       reason = StoreException.Reason.CORRUPT;
     }
     return new StoreException(

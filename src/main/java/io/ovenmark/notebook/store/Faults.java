@@ -4,7 +4,9 @@ import io.ovenmark.notebook.store.StoreException.Reason;
 import java.io.IOException;
 import org.eclipse.jgit.errors.CorruptObjectException;
 import org.eclipse.jgit.errors.IncorrectObjectTypeException;
+import org.eclipse.jgit.errors.LargeObjectException;
 import org.eclipse.jgit.errors.MissingObjectException;
+import org.eclipse.jgit.errors.RevWalkException;
 
 /** Turns what JGit and the disk throw into {@link StoreException}. */
 final class Faults {
@@ -36,9 +38,11 @@ final class Faults {
     } catch (IOException e) {
       throw new StoreException(
           Reason.DISK, where, "Reading or writing " + where + " failed: " + e.getMessage(), e);
-    } catch (StoreException e) {
-      throw e;
-    } catch (RuntimeException e) {
+    } catch (RevWalkException
+        | LargeObjectException
+        | IllegalArgumentException
+        | IndexOutOfBoundsException
+        | NegativeArraySizeException e) {
       throw corrupt(where, e);
     }
   }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.LongConsumer;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.PersonIdent;
@@ -360,6 +361,16 @@ public final class GitStore implements AutoCloseable {
   /** Whether a commit is, or is an ancestor of, another one. */
   public boolean isAncestor(CommitId ancestor, CommitId descendant) {
     return Faults.guard(descendant.hex(), () -> objects.isAncestor(ancestor, descendant));
+  }
+
+  /**
+   * Reads everything that branches and tags lead to and compares it with its id.
+   *
+   * @param progress told how many objects have been read, now and then
+   * @return what is damaged or missing, empty if the notebook is whole
+   */
+  public List<Damage> verify(LongConsumer progress) {
+    return Faults.guard("the notebook", () -> Verification.run(repository, progress));
   }
 
   /** Closes the repository. */

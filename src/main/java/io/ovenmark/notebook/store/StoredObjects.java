@@ -28,9 +28,14 @@ import org.eclipse.jgit.treewalk.TreeWalk;
 /** Reads commits, trees and blobs. */
 final class StoredObjects {
   private static final int SHORTEST_ABBREVIATION = 4;
+  private static final int MOST_ANSWERS = 8192;
+  private static final int MOST_LISTINGS = 128;
 
   private final Repository repository;
   private final BlobCache cache = new BlobCache();
+  private final Recent<String, Optional<String>> folders = new Recent<>(MOST_ANSWERS);
+  private final Recent<String, Optional<BlobId>> files = new Recent<>(MOST_ANSWERS);
+  private final Recent<String, SortedMap<String, BlobId>> listings = new Recent<>(MOST_LISTINGS);
 
   StoredObjects(Repository repository) {
     this.repository = repository;
@@ -100,25 +105,28 @@ final class StoredObjects {
   }
 
   Optional<String> treeId(CommitId commit, String folder) throws IOException {
-    try (RevWalk walk = new RevWalk(repository)) {
-      return folder(walk, commit, folder).map(ObjectId::name);
-    }
+    return folders.get(commit.hex() + folder, () -> findFolder(commit, folder));
   }
 
-  private Optional<ObjectId> folder(RevWalk walk, CommitId commit, String folder)
-      throws IOException {
-    RevTree tree = walk.parseCommit(jgit(commit)).getTree();
-    if (folder.isEmpty()) {
-      return Optional.of(tree.getId());
-    }
-    try (TreeWalk found = TreeWalk.forPath(walk.getObjectReader(), folder, tree)) {
-      return found != null && found.getFileMode(0) == FileMode.TREE
-          ? Optional.of(found.getObjectId(0))
-          : Optional.empty();
+  private Optional<String> findFolder(CommitId commit, String folder) throws IOException {
+    try (RevWalk walk = new RevWalk(repository)) {
+      RevTree tree = walk.parseCommit(jgit(commit)).getTree();
+      if (folder.isEmpty()) {
+        return Optional.of(tree.name());
+      }
+      try (TreeWalk found = TreeWalk.forPath(walk.getObjectReader(), folder, tree)) {
+        return found != null && found.getFileMode(0) == FileMode.TREE
+            ? Optional.of(found.getObjectId(0).name())
+            : Optional.empty();
+      }
     }
   }
 
   Optional<BlobId> blob(CommitId commit, String path) throws IOException {
+    return files.get(commit.hex() + path, () -> findFile(commit, path));
+  }
+
+  private Optional<BlobId> findFile(CommitId commit, String path) throws IOException {
     try (RevWalk walk = new RevWalk(repository)) {
       RevTree tree = walk.parseCommit(jgit(commit)).getTree();
       try (TreeWalk found = TreeWalk.forPath(walk.getObjectReader(), path, tree)) {
@@ -130,23 +138,25 @@ final class StoredObjects {
   }
 
   SortedMap<String, BlobId> list(CommitId commit, String folder) throws IOException {
-    SortedMap<String, BlobId> files = new TreeMap<>();
-    try (RevWalk walk = new RevWalk(repository)) {
-      Optional<ObjectId> top = folder(walk, commit, folder);
-      if (top.isPresent()) {
-        String prefix = folder.isEmpty() ? "" : folder + "/";
-        try (TreeWalk tree = new TreeWalk(walk.getObjectReader())) {
-          tree.addTree(top.get());
-          tree.setRecursive(true);
-          while (tree.next()) {
-            if (isFile(tree.getRawMode(0))) {
-              files.put(prefix + tree.getPathString(), new BlobId(tree.getObjectId(0).name()));
-            }
-          }
+    Optional<String> tree = treeId(commit, folder);
+    return tree.isEmpty()
+        ? Collections.emptySortedMap()
+        : listings.get(tree.get() + folder, () -> findFiles(tree.get(), folder));
+  }
+
+  private SortedMap<String, BlobId> findFiles(String id, String folder) throws IOException {
+    SortedMap<String, BlobId> found = new TreeMap<>();
+    String prefix = folder.isEmpty() ? "" : folder + "/";
+    try (TreeWalk tree = new TreeWalk(repository)) {
+      tree.addTree(ObjectId.fromString(id));
+      tree.setRecursive(true);
+      while (tree.next()) {
+        if (isFile(tree.getRawMode(0))) {
+          found.put(prefix + tree.getPathString(), new BlobId(tree.getObjectId(0).name()));
         }
       }
     }
-    return Collections.unmodifiableSortedMap(files);
+    return Collections.unmodifiableSortedMap(found);
   }
 
   static boolean isFile(int rawMode) {

@@ -38,13 +38,20 @@ public record Write(
     String message,
     SortedMap<String, String> trailers) {
 
-  /** Copies the collections; the byte arrays must not be changed afterwards. */
+  /**
+   * Copies the collections; the byte arrays must not be changed afterwards.
+   *
+   * @throws IllegalArgumentException if the time is before 1970, which Git cannot keep
+   */
   public Write {
     Objects.requireNonNull(branch, "branch");
     Objects.requireNonNull(expectedHead, "expectedHead");
     Objects.requireNonNull(author, "author");
     Objects.requireNonNull(time, "time");
     Objects.requireNonNull(message, "message");
+    if (time.toEpochSecond() < 0) {
+      throw new IllegalArgumentException("Git keeps no time before 1970: " + time);
+    }
     otherParents = List.copyOf(otherParents);
     changes = Collections.unmodifiableSortedMap(new TreeMap<>(changes));
     trailers = Collections.unmodifiableSortedMap(new TreeMap<>(trailers));

@@ -333,7 +333,8 @@ final class Writer {
         throw new StoreException(
             Reason.NOT_A_FILE,
             change.getKey(),
-            "The path " + change.getKey() + " cannot be a file and a folder at once: choose another name.");
+            "The path " + change.getKey()
+                + " cannot be a file and a folder at once: choose another name.");
       }
     }
   }

@@ -63,7 +63,8 @@ class GeneratedHistoriesTest {
     } else if (kind < 14) {
       rename(fixture, store, branch, random, step);
     } else if (kind < 16) {
-      store.createBranch("variant/v/" + step, commit(store, branch, random), AUTHOR, fixture.tick());
+      CommitId at = commit(store, branch, random);
+      store.createBranch("variant/v/" + step, at, AUTHOR, fixture.tick());
     } else if (kind < 18) {
       merge(fixture, store, branch, pick(branches, random), random, step);
     } else if (kind == 18) {

@@ -3,6 +3,7 @@ package io.ovenmark.notebook.index;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assumptions.assumeThat;
 
+import io.ovenmark.notebook.store.CommitId;
 import io.ovenmark.notebook.store.GitStore;
 import io.ovenmark.notebook.store.RepositoryFixture;
 import java.io.IOException;
@@ -151,13 +152,15 @@ class HistoryFileTest {
     List<Throwable> faults = Collections.synchronizedList(new ArrayList<>());
     IndexedHistory shared = new IndexedHistory(store);
     for (int t = 0; t < 4; t++) {
-      Thread thread = new Thread(() -> {
-        for (int i = 0; i < 40; i++) {
-          assertThat(shared.formula("main", BUN)).hasSizeGreaterThanOrEqualTo(6);
-          IndexedHistory own = new IndexedHistory(store);
-          assertThat(own.formula("main", BUN)).hasSizeGreaterThanOrEqualTo(6);
-        }
-      });
+      Thread thread =
+          new Thread(
+              () -> {
+                for (int i = 0; i < 40; i++) {
+                  assertThat(shared.formula("main", BUN)).hasSizeGreaterThanOrEqualTo(6);
+                  IndexedHistory own = new IndexedHistory(store);
+                  assertThat(own.formula("main", BUN)).hasSizeGreaterThanOrEqualTo(6);
+                }
+              });
       thread.setUncaughtExceptionHandler((dead, fault) -> faults.add(fault));
       threads.add(thread);
       thread.start();
@@ -169,15 +172,17 @@ class HistoryFileTest {
       thread.join();
     }
     assertThat(faults).isEmpty();
-    assertThat(shared.formula("main", BUN)).isEqualTo(new PlainWalk(store).formula("main", BUN)).hasSize(46);
-    scanned.set(0);
+    assertThat(shared.formula("main", BUN))
+        .isEqualTo(new PlainWalk(store).formula("main", BUN))
+        .hasSize(46);
     assertThat(history().formula("main", BUN)).hasSize(46);
   }
 
   @Test
   void ofALinkedWorkTreeIsTheSame() {
     history().formula("main", BUN);
-    store.createBranch("variant/a/b", store.head("main").orElseThrow(), RepositoryFixture.AUTHOR, fixture.tick());
+    CommitId head = store.head("main").orElseThrow();
+    store.createBranch("variant/a/b", head, RepositoryFixture.AUTHOR, fixture.tick());
     fixture.git("worktree", "add", "-q", "../linked", "variant/a/b");
     try (GitStore linked = GitStore.open(fixture.directory().resolveSibling("linked"))) {
       IndexedHistory history = new IndexedHistory(linked, (done, total) -> scanned.set(total));

@@ -174,8 +174,8 @@ class HistoryTest {
     Collections.reverse(oldestFirst);
     assertThat(entries).extracting(e -> e.commit().hex()).isEqualTo(oldestFirst);
     assertThat(formula("main", BUN)).extracting(Entry::isDeletion).containsExactly(false, true);
-    assertThat(newestFirst("main", 10)).isEqualTo(
-        List.of(entries.get(2), entries.get(1), entries.get(0)));
+    assertThat(newestFirst("main", 10))
+        .containsExactly(entries.get(2), entries.get(1), entries.get(0));
   }
 
   @Test
@@ -341,8 +341,8 @@ class HistoryTest {
     CommitId first = fixture.put(store, "main", BUN, "1\n");
     fixture.put(store, "main", BUN, "2\n");
     String hex = first.hex();
-    Files.delete(
-        fixture.directory().resolve(".git/objects/" + hex.substring(0, 2) + "/" + hex.substring(2)));
+    Path objects = fixture.directory().resolve(".git/objects");
+    Files.delete(objects.resolve(hex.substring(0, 2)).resolve(hex.substring(2)));
     GitStore fresh = fixture.open();
 
     for (History history : List.of(new PlainWalk(fresh), new IndexedHistory(fresh))) {
@@ -362,7 +362,9 @@ class HistoryTest {
     Path clone = fixture.directory().resolveSibling("clone");
     try (GitStore other = GitStore.open(clone)) {
       History history = new IndexedHistory(other);
-      assertThat(history.formula("main", BUN)).isEqualTo(new PlainWalk(other).formula("main", BUN)).hasSize(2);
+      assertThat(history.formula("main", BUN))
+          .isEqualTo(new PlainWalk(other).formula("main", BUN))
+          .hasSize(2);
       fixture.git("-C", clone.toString(), "fetch", "-q", "--unshallow");
       assertThat(history.formula("main", BUN)).isEqualTo(formula("main", BUN)).hasSize(4);
     }

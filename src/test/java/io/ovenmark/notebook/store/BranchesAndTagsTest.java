@@ -96,7 +96,8 @@ class BranchesAndTagsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "a..b", "a b", "a~1", "/a", "a/", "a.lock", "-x", "a\\b", "@{", "a:b"})
+  @ValueSource(
+      strings = {"", "a..b", "a b", "a~1", "/a", "a/", "a.lock", "-x", "a\\b", "@{", "a:b"})
   void aNameGitDoesNotAllowIsRefused(String name) {
     assertRefused(Reason.BAD_NAME, () -> branch(name, first));
     assertRefused(Reason.BAD_NAME, () -> store.head(name));

@@ -16,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicLong;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -197,9 +198,8 @@ class GitStoreTest {
     CommitId second = fixture.commit(store, write.onto(Optional.of(head)));
 
     assertThat(store.facts(second).parents()).containsExactly(head);
-    assertThat(
-            store.write(fixture.change(store, "none", "x").onto(Optional.of(head)).put(BUN, bytes("")))
-        )
+    Write nowhere = fixture.change(store, "none", "x").put(BUN, bytes(""));
+    assertThat(store.write(nowhere.onto(Optional.of(head))))
         .isEqualTo(new WriteOutcome.Moved(Optional.empty()));
   }
 
@@ -374,8 +374,30 @@ class GitStoreTest {
         () -> fresh.write(fixture.change(fresh, "main", "On it").put(BUN, bytes("2\n"))));
   }
 
+  @Test
+  void verifyingFindsWhatIsDamagedOrMissing() throws IOException {
+    CommitId first = fixture.put(store, "main", BUN, "1\n");
+    fixture.put(store, "main", BUN, "2\n");
+    CommitId variant = fixture.put(store, "variant/a/b", CRISPBREAD, "3\n");
+    store.tag("published/a/1", first, "Out", AUTHOR, fixture.tick());
+    AtomicLong read = new AtomicLong();
+    assertThat(store.verify(read::set)).isEmpty();
+    assertThat(read).hasValue(13);
+
+    BlobId swapped = store.hash(bytes("1\n"));
+    Path file = objectFile(swapped.hex());
+    Files.delete(file);
+    Files.copy(objectFile(store.hash(bytes("2\n")).hex()), file);
+    Files.delete(objectFile(variant.hex()));
+
+    assertThat(fixture.open().verify(read::set))
+        .extracting(Damage::object)
+        .containsExactlyInAnyOrder(swapped.hex(), variant.hex());
+  }
+
   private Path objectFile(String hex) {
-    return fixture.directory().resolve(".git/objects/" + hex.substring(0, 2) + "/" + hex.substring(2));
+    Path objects = fixture.directory().resolve(".git/objects");
+    return objects.resolve(hex.substring(0, 2)).resolve(hex.substring(2));
   }
 
   @Test

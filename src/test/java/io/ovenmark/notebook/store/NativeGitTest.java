@@ -263,6 +263,21 @@ class NativeGitTest {
   }
 
   @Test
+  void anIndexInAFormThatCannotBeReadIsRefusedBeforeAnythingIsWritten() {
+    CommitId head = store.head("main").orElseThrow();
+    Write write = fixture.change(store, "main", "New").put(BUN, bytes("2\n"));
+    fixture.git("update-index", "--split-index");
+    assertRefused(Reason.CORRUPT, () -> store.write(write));
+    assertThat(store.head("main")).contains(head);
+    assertThat(fixture.git("status", "--porcelain")).isEmpty();
+
+    fixture.git("update-index", "--no-split-index", "--index-version", "4");
+    fixture.git("update-index", "--force-untracked-cache");
+    fixture.commit(store, write);
+    fixture.assertClean(store);
+  }
+
+  @Test
   void aSettingOfTheUserThatWouldChangeFilesDoesNot() throws IOException {
     Files.writeString(
         fixture.home().resolve(".gitconfig"),

@@ -227,9 +227,14 @@ class RecoveryTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"", "ovenmark pending 1\n", "ovenmark pending 1\nrefs/heads/main\n12\nend\n",
-      "ovenmark pending 1\nrefs/heads/main\nd670460b4b4aece5915caf5c68d12f560a9fe3e4\n- x",
-      "ovenmark pending 1\nrefs/heads/main\nd670460b4b4aece5915caf5c68d12f560a9fe3e4\n-\nend\n"})
+  @ValueSource(
+      strings = {
+        "",
+        "ovenmark pending 1\n",
+        "ovenmark pending 1\nrefs/heads/main\n12\nend\n",
+        "ovenmark pending 1\nrefs/heads/main\nd670460b4b4aece5915caf5c68d12f560a9fe3e4\n- x",
+        "ovenmark pending 1\nrefs/heads/main\nd670460b4b4aece5915caf5c68d12f560a9fe3e4\n-\nend\n"
+      })
   void aNoteThatIsNotWholeIsThrownAway(String note) throws IOException {
     Files.writeString(own.resolve("pending"), note);
 

@@ -121,6 +121,7 @@ class SeveralWritersTest {
     WriterProgram.write(store, "last", 3);
     fixture.assertClean(store);
     assertThat(subjects()).startsWith("last 3", "last 2", "last 1");
-    assertThat(fixture.directory().resolve(".git/objects")).isDirectoryNotContaining("glob:**/noz*");
+    assertThat(fixture.directory().resolve(".git/objects"))
+        .isDirectoryNotContaining("glob:**/noz*");
   }
 }
