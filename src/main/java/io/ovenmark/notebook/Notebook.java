@@ -20,7 +20,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 
 /**
  * A notebook, open: its formulas, their histories, and what belongs to them.
@@ -340,6 +342,19 @@ public final class Notebook implements AutoCloseable {
     List<Bake> sorted = new ArrayList<>(bakes.values());
     sorted.sort(Comparator.comparing(Bake::time).thenComparing(Bake::id));
     return sorted;
+  }
+
+  /** The names of a formula's bakes on all its lines of history, readable or not. */
+  SortedSet<String> bakeIds(String formula) {
+    SortedSet<String> ids = new TreeSet<>();
+    for (Address line : lines(formula)) {
+      store
+          .head(line.branch())
+          .ifPresent(
+              head ->
+                  bakeFiles(head, formula).keySet().forEach(path -> ids.add(Layout.bakeId(path))));
+    }
+    return ids;
   }
 
   private SortedMap<String, BlobId> bakeFiles(CommitId commit, String formula) {
