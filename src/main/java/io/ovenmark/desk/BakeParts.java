@@ -72,6 +72,7 @@ final class BakeParts {
 
   /** A bake by its name. */
   Bake bake(String formula, String id) {
+    Asked.slug("formula", formula);
     List<Bake> bakes = notebook.bakes(formula);
     return bakes.stream()
         .filter(bake -> bake.id().equals(id))

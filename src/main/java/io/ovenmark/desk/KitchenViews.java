@@ -1,5 +1,6 @@
 package io.ovenmark.desk;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
@@ -136,7 +137,7 @@ public final class KitchenViews {
       String kind,
       String source,
       String sourceId,
-      Map<String, Double> per100G,
+      @JsonProperty("per_100_g") Map<String, Double> per100G,
       List<String> allergens,
       List<String> usedBy,
       List<Views.ProblemView> problems) {}
@@ -168,9 +169,9 @@ public final class KitchenViews {
       String source,
       String sourceId,
       String sourceNote,
-      Map<String, Double> per100G,
+      @JsonProperty("per_100_g") Map<String, Double> per100G,
       List<HouseholdView> household,
-      Double densityGPerMl,
+      @JsonProperty("density_g_per_ml") Double densityGPerMl,
       List<String> allergens,
       String polyol,
       PriceView price,
@@ -231,7 +232,7 @@ public final class KitchenViews {
       String kind,
       boolean kindGuessed,
       String sourceId,
-      Map<String, Double> per100G,
+      @JsonProperty("per_100_g") Map<String, Double> per100G,
       String state) {}
 
   /**

@@ -34,6 +34,7 @@ public final class ListBakes {
    * @throws Refusal when there is no such formula
    */
   public KitchenViews.BakeList call(String formula) {
+    Asked.slug("formula", formula);
     List<Bake> bakes = desk.notebook().bakes(formula);
     Map<String, List<String>> addresses = new BakeParts(desk).addresses(formula);
     if (bakes.isEmpty() && addresses.isEmpty()) {

@@ -58,6 +58,24 @@ public final class FoodText {
   }
 
   /**
+   * Reads a fact that may be a figure of a package label.
+   *
+   * @param text such as {@code protein=12} or {@code price=3 EUR for 500 g}
+   * @return the figure; empty when it is another fact
+   * @throws IllegalArgumentException with a sentence and, after a line break, a remedy
+   */
+  public static Optional<LabelValue> labelFact(String text) {
+    Map.Entry<String, String> fact = assignment(text);
+    Optional<LabelValue> figure = label(fact.getKey(), fact.getValue());
+    if (figure.isEmpty() && nutrient(fact.getKey()).isPresent()) {
+      throw bad(
+          "A label does not state " + shown(fact.getKey()) + ".",
+          "Use " + labelNames() + "; set other figures per 100 g afterwards.");
+    }
+    return figure;
+  }
+
+  /**
    * The names of the figures that a label may have.
    *
    * @return such as {@code energy, protein, fat}
