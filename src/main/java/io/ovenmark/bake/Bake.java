@@ -3,21 +3,26 @@ package io.ovenmark.bake;
 import static java.util.Objects.requireNonNull;
 
 import io.ovenmark.json.Extras;
+import io.ovenmark.measure.Quoting;
 import io.ovenmark.measure.Slug;
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.time.OffsetDateTime;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * One tray of one revision.
  *
  * @param formula slug of the formula
- * @param id name within the formula, {@code <date>-<n>}
- * @param address the revision that was baked, as a person reads it, such as {@code lupin-bun@5}
+ * @param id name within the formula, {@code <date>-<n>}, such as {@code 2026-09-14-1}
+ * @param address the revision that was baked, as a person reads it, such as {@code lupin-bun@5},
+ *     not blank
  * @param blob Git blob id of the formula file that was weighed, 40 hexadecimal digits
- * @param time when it went into the oven
+ * @param time when it went into the oven; zone in whole minutes
  * @param baker who baked; empty when not noted
  * @param ambient room and oven remarks; empty when not noted
  * @param note anything else; empty when there is none
@@ -40,11 +45,18 @@ public record Bake(
     List<Photo> photos,
     Extras extras) {
 
+  private static final Pattern ID = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}-[0-9]{1,4}");
+  private static final Pattern BLOB = Pattern.compile("[0-9a-f]{40}");
+
   /** Checks and copies. */
   public Bake {
     Slug.check(formula);
-    requireNonNull(address, "address");
-    requireNonNull(time, "time");
+    if (address.isBlank()) {
+      throw new IllegalArgumentException(
+          "The bake names no revision.\nWrite the address of what was baked, such as lupin-bun@5.");
+    }
+    checkedBlob(blob);
+    Moment.check(time);
     requireNonNull(baker, "baker");
     requireNonNull(ambient, "ambient");
     requireNonNull(note, "note");
@@ -52,20 +64,47 @@ public record Bake(
     findings = List.copyOf(findings);
     photos = List.copyOf(photos);
     requireNonNull(extras, "extras");
-    if (!id.matches("\\d{4}-\\d{2}-\\d{2}-\\d{1,4}")) {
-      throw new IllegalArgumentException(
-          "\"" + id + "\" cannot name a bake.\nUse the date and a number, such as 2026-09-14-1.");
-    }
-    if (!blob.matches("[0-9a-f]{40}")) {
-      throw new IllegalArgumentException(
-          "\"" + blob + "\" is not a Git object id.\nUse the 40 hexadecimal digits of the formula.");
-    }
+    checkId(id);
     Set<String> seen = new HashSet<>();
     for (Piece piece : pieces) {
       if (!seen.add(piece.id())) {
         throw new IllegalArgumentException(
             "The piece \"" + piece.id() + "\" stands twice.\nGive one of the two another letter.");
       }
+    }
+  }
+
+  /**
+   * Checks the blob id.
+   *
+   * @param blob the id
+   * @return the same id
+   * @throws IllegalArgumentException with a sentence and a remedy when it is not 40 hexadecimal
+   *     digits
+   */
+  static String checkedBlob(String blob) {
+    if (!BLOB.matcher(blob).matches()) {
+      throw new IllegalArgumentException(
+          Quoting.quote(blob)
+              + " is not a Git object id.\n"
+              + "Write the 40 hexadecimal digits of the formula's blob, in small letters.");
+    }
+    return blob;
+  }
+
+  private static void checkId(String id) {
+    boolean fits = ID.matcher(id).matches();
+    if (fits) {
+      try {
+        LocalDate.parse(id.substring(0, 10));
+      } catch (DateTimeException e) {
+        fits = false;
+      }
+    }
+    if (!fits) {
+      throw new IllegalArgumentException(
+          Quoting.quote(id)
+              + " cannot name a bake.\nUse the date and a number, such as 2026-09-14-1.");
     }
   }
 

@@ -5,19 +5,17 @@ import io.ovenmark.json.Extras;
 import io.ovenmark.json.Fields;
 import io.ovenmark.json.JsonValue;
 import io.ovenmark.json.Members;
+import io.ovenmark.measure.Range;
 import io.ovenmark.measure.Temperature;
 import java.time.OffsetDateTime;
-import java.time.format.DateTimeParseException;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** Reads and writes a bake's file, {@code bakes/<formula>/<date>-<n>.json}. */
 public final class BakeCodec {
-  private static final double GREATEST_GRAMS = 1_000_000;
-  private static final double GREATEST_MILLIMETRES = 10_000;
-  private static final double LONGEST_MINUTES = 2880;
-
   private BakeCodec() {}
 
   /**
@@ -33,15 +31,19 @@ public final class BakeCodec {
   public static Bake read(String file, String formula, String id, byte[] utf8) {
     Fields fields = Fields.of(file, utf8);
     Optional<String> address = fields.requiredText("address");
-    Optional<String> blob = fields.requiredText("blob");
-    Optional<OffsetDateTime> time = fields.parsed("time", BakeCodec::time);
+    Optional<String> blob = fields.parsed("blob", Bake::checkedBlob);
+    if (blob.isEmpty() && !fields.has("blob")) {
+      fields.problem("blob", "The field is missing.", "Add the Git blob id of the baked formula.");
+    }
+    Optional<OffsetDateTime> time = fields.parsed("time", Moment::parse);
     if (time.isEmpty() && !fields.has("time")) {
       fields.problem("time", "The field is missing.", "Add when it went into the oven.");
     }
     Optional<String> baker = fields.text("baker");
     Optional<String> ambient = fields.text("ambient");
     Optional<String> note = fields.text("note");
-    List<Piece> pieces = fields.objects("pieces", BakeCodec::piece);
+    Set<String> ids = new HashSet<>();
+    List<Piece> pieces = fields.objects("pieces", piece -> piece(piece, ids));
     List<String> findings = fields.texts("findings");
     List<Photo> photos = fields.objects("photos", BakeCodec::photo);
     Extras extras = fields.extras();
@@ -64,7 +66,7 @@ public final class BakeCodec {
                     photos,
                     extras));
       } catch (IllegalArgumentException e) {
-        report(fields, "", e);
+        fields.problem("", e);
       }
     }
     fields.finish();
@@ -82,7 +84,7 @@ public final class BakeCodec {
         new Members()
             .text("address", bake.address())
             .text("blob", bake.blob())
-            .text("time", bake.time().toString())
+            .text("time", Moment.write(bake.time()))
             .text("baker", bake.baker())
             .text("ambient", bake.ambient())
             .text("note", bake.note())
@@ -93,81 +95,79 @@ public final class BakeCodec {
             .object());
   }
 
-  private static OffsetDateTime time(String text) {
-    try {
-      return OffsetDateTime.parse(text);
-    } catch (DateTimeParseException e) {
-      throw new IllegalArgumentException(
-          "\"" + text + "\" is not a date and time.\n"
-              + "Write it as in ISO 8601, such as \"2026-09-14T10:30:00+02:00\".",
-          e);
+  private static Optional<Piece> piece(Fields fields, Set<String> ids) {
+    Optional<String> id = pieceId(fields, "id", "Give the piece a letter.");
+    if (id.isPresent() && !ids.add(id.get())) {
+      fields.problem(
+          "id",
+          "The piece \"" + id.get() + "\" stands twice.",
+          "Give one of the two another letter.");
     }
-  }
-
-  private static Optional<Piece> piece(Fields fields) {
-    Optional<String> id = fields.requiredText("id");
-    OptionalDouble crust = fields.number("crust_shade", 0, 4);
-    try {
-      return Optional.of(
-          new Piece(
-              id.orElse("x"),
-              fields.parsed("temperature", Temperature::parse),
-              fields.number("minutes", 0, LONGEST_MINUTES),
-              fields.text("rack"),
-              fields.number("dough_g", 0.01, GREATEST_GRAMS),
-              fields.number("baked_g", 0.01, GREATEST_GRAMS),
-              fields.number("width_mm", 0.1, GREATEST_MILLIMETRES),
-              fields.number("height_mm", 0.1, GREATEST_MILLIMETRES),
-              fields.parsed("core", Temperature::parse),
-              crust,
-              fields.texts("findings"),
-              fields.numbers("liking", 1, 9),
-              fields.objects("attributes", BakeCodec::attribute),
-              fields.text("verdict"),
-              fields.text("note"),
-              fields.extras()));
-    } catch (IllegalArgumentException e) {
-      report(fields, "id", e);
-      return Optional.empty();
-    }
+    Piece piece =
+        new Piece(
+            id.orElse("faulty"),
+            fields.parsed("temperature", Temperature::parse),
+            number(fields, "minutes", Piece.MINUTES),
+            fields.text("rack"),
+            number(fields, "dough_g", Piece.GRAMS),
+            number(fields, "baked_g", Piece.GRAMS),
+            number(fields, "width_mm", Piece.MILLIMETRES),
+            number(fields, "height_mm", Piece.MILLIMETRES),
+            fields.parsed("core", Temperature::parse),
+            number(fields, "crust_shade", Piece.CRUST),
+            fields.texts("findings"),
+            fields.numbers("liking", Piece.LIKING.least(), Piece.LIKING.most()),
+            fields.objects("attributes", BakeCodec::attribute),
+            fields.text("verdict"),
+            fields.text("note"),
+            fields.extras());
+    return id.map(found -> piece);
   }
 
   private static Optional<Piece.Attribute> attribute(Fields fields) {
+    Range score = Piece.Attribute.SCORE;
+    List<Double> scores = fields.numbers("scores", score.least(), score.most());
     return fields
         .requiredText("name")
-        .map(name -> new Piece.Attribute(name, fields.numbers("scores", -2, 2)));
+        .map(name -> new Piece.Attribute(name, scores, fields.extras()));
   }
 
   private static Optional<Photo> photo(Fields fields) {
-    Optional<String> file = fields.requiredText("file");
-    Optional<OffsetDateTime> taken = fields.parsed("taken", BakeCodec::time);
-    List<Photo.Mark> marks = fields.objects("marks", BakeCodec::mark);
+    Optional<String> file = fields.parsed("file", Photo::checkedFile);
+    if (file.isEmpty() && !fields.has("file")) {
+      fields.problem("file", "The field is missing.", "Add the path of the picture.");
+    }
     Optional<String> caption = fields.text("caption");
-    if (file.isEmpty()) {
-      return Optional.empty();
-    }
-    try {
-      return Optional.of(new Photo(file.get(), caption, taken, marks, fields.extras()));
-    } catch (IllegalArgumentException e) {
-      report(fields, "file", e);
-      return Optional.empty();
-    }
+    Optional<OffsetDateTime> taken = fields.parsed("taken", Moment::parse);
+    List<Photo.Mark> marks = fields.objects("marks", BakeCodec::mark);
+    Extras extras = fields.extras();
+    return file.map(path -> new Photo(path, caption, taken, marks, extras));
   }
 
   private static Optional<Photo.Mark> mark(Fields fields) {
-    Optional<String> piece = fields.requiredText("piece");
-    OptionalDouble x = fields.number("x", 0, 1);
-    OptionalDouble y = fields.number("y", 0, 1);
-    if (piece.isPresent() && x.isPresent() && y.isPresent()) {
-      return Optional.of(new Photo.Mark(piece.get(), x.getAsDouble(), y.getAsDouble()));
+    Optional<String> piece = pieceId(fields, "piece", "Name the piece that is marked.");
+    OptionalDouble x = number(fields, "x", Photo.Mark.PLACE);
+    OptionalDouble y = number(fields, "y", Photo.Mark.PLACE);
+    for (String place : List.of("x", "y")) {
+      if (!fields.has(place)) {
+        fields.problem(place, "The field is missing.", "Add a number from 0 to 1.");
+      }
     }
-    fields.problem("", "The mark is not complete.", "Give it a piece, x and y.");
-    return Optional.empty();
+    return piece.isPresent() && x.isPresent() && y.isPresent()
+        ? Optional.of(
+            new Photo.Mark(piece.get(), x.getAsDouble(), y.getAsDouble(), fields.extras()))
+        : Optional.empty();
   }
 
-  private static void report(Fields fields, String name, IllegalArgumentException e) {
-    String[] parts = String.valueOf(e.getMessage()).split("\n", 2);
-    fields.problem(name, parts[0], parts.length > 1 ? parts[1] : "Correct the value.");
+  private static Optional<String> pieceId(Fields fields, String name, String hint) {
+    if (!fields.has(name)) {
+      fields.problem(name, "The field is missing.", hint);
+    }
+    return fields.parsed(name, Piece::checkedId);
+  }
+
+  private static OptionalDouble number(Fields fields, String name, Range range) {
+    return fields.number(name, range.least(), range.most());
   }
 
   private static JsonValue toJson(Piece piece) {
@@ -197,6 +197,7 @@ public final class BakeCodec {
               new Members()
                   .text("name", a.name())
                   .list("scores", a.scores(), BakeCodec::number)
+                  .extras(a.extras())
                   .object());
     }
     return members
@@ -211,7 +212,7 @@ public final class BakeCodec {
         new Members()
             .text("file", photo.file())
             .text("caption", photo.caption())
-            .text("taken", photo.taken().map(OffsetDateTime::toString));
+            .text("taken", photo.taken().map(Moment::write));
     if (!photo.marks().isEmpty()) {
       members.list(
           "marks",
@@ -221,6 +222,7 @@ public final class BakeCodec {
                   .text("piece", m.piece())
                   .number("x", Members.decimal(m.x()))
                   .number("y", Members.decimal(m.y()))
+                  .extras(m.extras())
                   .object());
     }
     return members.extras(photo.extras()).object();

@@ -3,9 +3,12 @@ package io.ovenmark.bake;
 import static java.util.Objects.requireNonNull;
 
 import io.ovenmark.json.Extras;
+import io.ovenmark.measure.Quoting;
+import io.ovenmark.measure.Range;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * A picture of a bake.
@@ -29,27 +32,60 @@ public record Photo(
    * @param piece the piece's id
    * @param x from 0 (left edge) to 1 (right edge)
    * @param y from 0 (upper edge) to 1 (lower edge)
+   * @param extras unknown fields
    */
-  public record Mark(String piece, double x, double y) {
+  public record Mark(String piece, double x, double y, Extras extras) {
+    /** Where on the picture, from edge to edge. */
+    static final Range PLACE = new Range(0, 1);
+
     /** Checks the place. */
     public Mark {
-      requireNonNull(piece, "piece");
-      if (!(x >= 0 && x <= 1 && y >= 0 && y <= 1)) {
-        throw new IllegalArgumentException("x and y must lie from 0 to 1");
-      }
+      Piece.checkedId(piece);
+      PLACE.check("The place x", x);
+      PLACE.check("The place y", y);
+      requireNonNull(extras, "extras");
+    }
+
+    /**
+     * A mark without unknown fields.
+     *
+     * @param piece the piece's id
+     * @param x from 0 to 1
+     * @param y from 0 to 1
+     */
+    public Mark(String piece, double x, double y) {
+      this(piece, x, y, Extras.NONE);
     }
   }
+
+  private static final Pattern FILE =
+      Pattern.compile("photos/[a-z0-9-]+/[A-Za-z0-9_-][A-Za-z0-9._-]*");
+  private static final int LONGEST_PATH = 200;
 
   /** Checks and copies. */
   public Photo {
     requireNonNull(caption, "caption");
-    requireNonNull(taken, "taken");
+    taken.ifPresent(Moment::check);
     marks = List.copyOf(marks);
     requireNonNull(extras, "extras");
-    if (!file.matches("photos/[a-z0-9-]+/[A-Za-z0-9._-]+") || file.contains("..")) {
+    checkedFile(file);
+  }
+
+  /**
+   * Checks a path.
+   *
+   * @param file the path
+   * @return the same path
+   * @throws IllegalArgumentException with a sentence and a remedy when it is not the path of a
+   *     photo
+   */
+  static String checkedFile(String file) {
+    if (file.length() > LONGEST_PATH || !FILE.matcher(file).matches() || file.contains("..")) {
       throw new IllegalArgumentException(
-          "\"" + file + "\" is not the path of a photo.\n"
+          Quoting.quote(file)
+              + " is not the path of a photo.\n"
               + "Write photos/<formula>/<name>.jpg with plain letters, digits, dots and hyphens.");
     }
+    return file;
   }
 }

@@ -3,22 +3,25 @@ package io.ovenmark.bake;
 import static java.util.Objects.requireNonNull;
 
 import io.ovenmark.json.Extras;
+import io.ovenmark.measure.Quoting;
+import io.ovenmark.measure.Range;
 import io.ovenmark.measure.Temperature;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Pattern;
 
 /**
  * One unit of a bake. Whatever was not measured is empty, which is unknown, never zero.
  *
  * @param id letter or short name within the bake, such as {@code a}
  * @param temperature oven temperature
- * @param minutes time in the oven, 0 or more
+ * @param minutes time in the oven, from 0 to two days
  * @param rack position in the oven
- * @param doughGrams mass before the oven, above 0
- * @param bakedGrams mass after cooling, above 0
- * @param widthMillimetres width, above 0
- * @param heightMillimetres height, above 0
+ * @param doughGrams mass before the oven, 0.01 to 1 000 000
+ * @param bakedGrams mass after cooling, 0.01 to 1 000 000
+ * @param widthMillimetres width, 0.1 to 10 000
+ * @param heightMillimetres height, 0.1 to 10 000
  * @param core temperature in the centre when taken out
  * @param crustShade crust on the notebook's scale from 0 (raw) to 4 (burnt); common practice, no
  *     source
@@ -52,38 +55,87 @@ public record Piece(
    * How an attribute was scored.
    *
    * @param name such as {@code sweet}
-   * @param scores each taster's score from −2 (much too little) over 0 (just about right) to 2 (much
-   *     too much)
+   * @param scores each taster's score from −2 (much too little) over 0 (just about right) to 2
+   *     (much too much)
+   * @param extras unknown fields
    */
-  public record Attribute(String name, List<Double> scores) {
-    /** Copies the scores. */
+  public record Attribute(String name, List<Double> scores, Extras extras) {
+    /** From much too little to much too much. */
+    static final Range SCORE = new Range(-2, 2);
+
+    /** Checks and copies the scores. */
     public Attribute {
-      requireNonNull(name, "name");
+      if (name.isBlank()) {
+        throw new IllegalArgumentException("A scored attribute needs a name.\nGive it one.");
+      }
       scores = List.copyOf(scores);
+      scores.forEach(score -> SCORE.check("The score", score));
+      requireNonNull(extras, "extras");
+    }
+
+    /**
+     * An attribute without unknown fields.
+     *
+     * @param name such as {@code sweet}
+     * @param scores each taster's score from −2 to 2
+     */
+    public Attribute(String name, List<Double> scores) {
+      this(name, scores, Extras.NONE);
     }
   }
 
+  /** Minutes in the oven, up to two days. */
+  static final Range MINUTES = new Range(0, 2880);
+
+  /** A mass in grams, up to a tonne. */
+  static final Range GRAMS = new Range(0.01, 1_000_000);
+
+  /** A length in millimetres, up to ten metres. */
+  static final Range MILLIMETRES = new Range(0.1, 10_000);
+
+  /** Crust from raw to burnt. */
+  static final Range CRUST = new Range(0, 4);
+
+  /** The nine-point hedonic scale. */
+  static final Range LIKING = new Range(1, 9);
+
+  private static final Pattern ID = Pattern.compile("[a-z0-9]{1,12}");
+
   /** Checks and copies. */
   public Piece {
+    checkedId(id);
     requireNonNull(temperature, "temperature");
-    requireNonNull(minutes, "minutes");
+    MINUTES.check("The baking time", minutes);
     requireNonNull(rack, "rack");
-    requireNonNull(doughGrams, "doughGrams");
-    requireNonNull(bakedGrams, "bakedGrams");
-    requireNonNull(widthMillimetres, "widthMillimetres");
-    requireNonNull(heightMillimetres, "heightMillimetres");
+    GRAMS.check("The dough mass", doughGrams);
+    GRAMS.check("The baked mass", bakedGrams);
+    MILLIMETRES.check("The width", widthMillimetres);
+    MILLIMETRES.check("The height", heightMillimetres);
     requireNonNull(core, "core");
-    requireNonNull(crustShade, "crustShade");
+    CRUST.check("The crust shade", crustShade);
     findings = List.copyOf(findings);
     liking = List.copyOf(liking);
+    liking.forEach(rating -> LIKING.check("The liking", rating));
     attributes = List.copyOf(attributes);
     requireNonNull(verdict, "verdict");
     requireNonNull(note, "note");
     requireNonNull(extras, "extras");
-    if (!id.matches("[a-z0-9]{1,12}")) {
+  }
+
+  /**
+   * Checks a piece's id.
+   *
+   * @param id the id
+   * @return the same id
+   * @throws IllegalArgumentException with a sentence and a remedy
+   */
+  static String checkedId(String id) {
+    if (!ID.matcher(id).matches()) {
       throw new IllegalArgumentException(
-          "\"" + id + "\" cannot name a piece.\nUse a lower-case letter or a short word.");
+          Quoting.quote(id)
+              + " cannot name a piece.\nUse up to 12 lower-case letters a-z and digits.");
     }
+    return id;
   }
 
   /**
@@ -116,7 +168,7 @@ public record Piece(
   /**
    * Share of the dough mass that the piece lost in the oven.
    *
-   * @return percent; empty unless both masses were measured
+   * @return percent, negative when it gained, as by a glaze; empty unless both masses were measured
    */
   public OptionalDouble lossPercent() {
     return doughGrams.isPresent() && bakedGrams.isPresent()
@@ -125,8 +177,8 @@ public record Piece(
   }
 
   /**
-   * Width divided by height; grows when the dough flows. After AACC International method 10-50, which
-   * takes six stacked cookies (from memory).
+   * Width divided by height; grows when the dough flows. After AACC International method 10-50,
+   * which takes six stacked cookies (from memory).
    *
    * @return the spread factor; empty unless both were measured
    */

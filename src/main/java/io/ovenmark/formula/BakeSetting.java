@@ -3,6 +3,7 @@ package io.ovenmark.formula;
 import static java.util.Objects.requireNonNull;
 
 import io.ovenmark.json.Extras;
+import io.ovenmark.measure.Range;
 import io.ovenmark.measure.Slug;
 import io.ovenmark.measure.Temperature;
 import java.util.Optional;
@@ -13,7 +14,7 @@ import java.util.OptionalDouble;
  *
  * @param id stable name of the stage, by default {@code bake}, then {@code bake-2}
  * @param temperature oven temperature; empty when not stated
- * @param minutes time, above 0; empty when not stated
+ * @param minutes time, from 0 to two days; empty when not stated
  * @param rack position in the oven, such as "middle"; empty when not stated
  * @param steam such as "none" or "10 s at loading"; empty when not stated
  * @param vessel what it is baked in or on; empty when not stated
@@ -29,11 +30,14 @@ public record BakeSetting(
     Optional<String> vessel,
     Optional<String> note,
     Extras extras) {
-  /** Checks that nothing is null and that the id is a slug. */
+  /** Minutes that a stage may take, up to two days. */
+  static final Range MINUTES = new Range(0, 2880);
+
+  /** Checks that nothing is null, that the id is a slug and that the time is a possible one. */
   public BakeSetting {
     Slug.check(id);
     requireNonNull(temperature, "temperature");
-    requireNonNull(minutes, "minutes");
+    MINUTES.check("The baking time", requireNonNull(minutes, "minutes"));
     requireNonNull(rack, "rack");
     requireNonNull(steam, "steam");
     requireNonNull(vessel, "vessel");
@@ -57,6 +61,16 @@ public record BakeSetting(
         Optional.empty(),
         Optional.empty(),
         Extras.NONE);
+  }
+
+  /**
+   * The same stage under another id.
+   *
+   * @param next the id
+   * @return a new stage
+   */
+  BakeSetting withId(String next) {
+    return new BakeSetting(next, temperature, minutes, rack, steam, vessel, note, extras);
   }
 
   /**

@@ -3,6 +3,7 @@ package io.ovenmark.formula;
 import static java.util.Objects.requireNonNull;
 
 import io.ovenmark.json.Extras;
+import io.ovenmark.measure.Slug;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -32,7 +33,7 @@ public record Formula(
     Yield yield,
     Extras extras) {
 
-  /** Copies the lists and checks that ids are unique. */
+  /** Copies the lists and checks that it is named and that ids are slugs and unique. */
   public Formula {
     requireNonNull(name, "name");
     requireNonNull(description, "description");
@@ -46,6 +47,8 @@ public record Formula(
     if (name.isBlank()) {
       throw new IllegalArgumentException("A formula needs a name.\nGive it one.");
     }
+    goal.ifPresent(Slug::check);
+    reference.ifPresent(Slug::check);
     unique(lines.stream().map(Line::id).toList(), "line");
     unique(bake.stream().map(BakeSetting::id).toList(), "bake setting");
   }
@@ -100,17 +103,14 @@ public record Formula(
   }
 
   /**
-   * A line id for a food that is not taken yet: the food's slug, else with {@code -2}, {@code -3}.
+   * A line id for a food that is not taken yet: the food's slug, else with {@code -2}, {@code -3},
+   * shortened where it would be too long.
    *
    * @param food slug of the food
    * @return a free id
    */
   public String freeLineId(String food) {
-    String id = food;
-    for (int i = 2; line(id).isPresent(); i++) {
-      id = food + "-" + i;
-    }
-    return id;
+    return FreeId.of(food, id -> line(id).isPresent());
   }
 
   /**
@@ -120,8 +120,7 @@ public record Formula(
    * @return a new formula
    */
   public Formula withName(String next) {
-    return new Formula(
-        next, description, goal, reference, lines, method, bake, yield, extras);
+    return new Formula(next, description, goal, reference, lines, method, bake, yield, extras);
   }
 
   /**

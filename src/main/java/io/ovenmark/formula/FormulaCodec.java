@@ -9,22 +9,25 @@ import io.ovenmark.measure.Amount;
 import io.ovenmark.measure.Slug;
 import io.ovenmark.measure.Temperature;
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Function;
 
 /**
  * Reads and writes a formula's file, {@code formulas/<slug>.json}. Reading reports everything that
- * is wrong at once; writing is canonical, so reading and writing an already canonical file gives the
- * same bytes.
+ * is wrong at once; a line or stage without an id gets one that no other carries; writing is
+ * canonical, so reading and writing an already canonical file gives the same bytes.
  */
 public final class FormulaCodec {
   /** More than a tonne on one line is taken for a slip of the keyboard. */
   static final BigDecimal GREATEST_GRAMS = new BigDecimal("1000000");
 
-  private static final double LONGEST_BAKE_MINUTES = 2880;
+  /** A line or stage of which the file may leave the id to be found. */
+  private record Draft<T>(Optional<String> id, String wanted, Function<String, T> withId) {}
 
   private FormulaCodec() {}
 
@@ -43,15 +46,24 @@ public final class FormulaCodec {
     Optional<String> goal = fields.parsed("goal", Slug::check);
     Optional<String> reference = fields.parsed("reference", Slug::check);
     Set<String> lineIds = new HashSet<>();
-    List<Line> lines = fields.objects("lines", line -> line(line, lineIds));
+    List<Draft<Line>> lines = fields.objects("lines", line -> line(line, lineIds));
     List<String> method = fields.texts("method");
     Set<String> bakeIds = new HashSet<>();
-    List<BakeSetting> bake = fields.objects("bake", setting -> bakeSetting(setting, bakeIds));
+    List<Draft<BakeSetting>> bake =
+        fields.objects("bake", setting -> bakeSetting(setting, bakeIds));
     Yield yield = fields.object("yield").map(FormulaCodec::yield).orElse(Yield.UNSTATED);
     Extras extras = fields.extras();
     fields.finish();
     return new Formula(
-        name.orElseThrow(), description, goal, reference, lines, method, bake, yield, extras);
+        name.orElseThrow(),
+        description,
+        goal,
+        reference,
+        settle(lines, lineIds),
+        method,
+        settle(bake, bakeIds),
+        yield,
+        extras);
   }
 
   /**
@@ -79,76 +91,76 @@ public final class FormulaCodec {
             .object());
   }
 
-  private static Optional<Line> line(Fields fields, Set<String> ids) {
+  private static Optional<Draft<Line>> line(Fields fields, Set<String> ids) {
+    Optional<String> id = id(fields, ids, "line");
     Optional<String> food = fields.parsed("food", Slug::check);
     if (food.isEmpty() && !fields.has("food")) {
       fields.problem("food", "The line has no food.", "Add the short name of a food.");
     }
-    Optional<Amount> amount = fields.parsed("amount", FormulaCodec::amount);
+    Optional<Amount> amount = fields.parsed("amount", text -> Line.checked(Amount.parse(text)));
     if (amount.isEmpty() && !fields.has("amount")) {
       fields.problem("amount", "The line has no amount.", "Add one such as \"150 g\".");
-    }
-    Optional<String> written = fields.parsed("id", Slug::check);
-    String id = written.orElseGet(() -> free(food.orElse("line"), ids));
-    if (!ids.add(id)) {
-      fields.problem(
-          "id", "The line id \"" + id + "\" stands twice.", "Give one of the two another id.");
     }
     boolean flour = fields.flag("flour");
     Optional<String> note = fields.text("note");
     Extras extras = fields.extras();
-    return food.isPresent() && amount.isPresent()
-        ? Optional.of(new Line(id, food.get(), amount.get(), flour, note, extras))
-        : Optional.empty();
+    if (food.isEmpty() || amount.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new Draft<>(
+            id,
+            food.get(),
+            found -> new Line(found, food.get(), amount.get(), flour, note, extras)));
   }
 
-  private static String free(String food, Set<String> taken) {
-    String id = food;
-    for (int i = 2; taken.contains(id); i++) {
-      id = food + "-" + i;
+  private static Optional<Draft<BakeSetting>> bakeSetting(Fields fields, Set<String> ids) {
+    Optional<String> id = id(fields, ids, "bake setting");
+    BakeSetting setting =
+        BakeSetting.named("bake")
+            .withTemperature(fields.parsed("temperature", Temperature::parse))
+            .withMinutes(
+                fields.number("minutes", BakeSetting.MINUTES.least(), BakeSetting.MINUTES.most()))
+            .withRack(fields.text("rack"))
+            .withSteam(fields.text("steam"))
+            .withVessel(fields.text("vessel"))
+            .withNote(fields.text("note"))
+            .withExtras(fields.extras());
+    return Optional.of(new Draft<>(id, "bake", setting::withId));
+  }
+
+  private static Optional<String> id(Fields fields, Set<String> ids, String what) {
+    Optional<String> id = fields.parsed("id", Slug::check);
+    if (id.isPresent() && !ids.add(id.get())) {
+      fields.problem(
+          "id",
+          "The " + what + " id \"" + id.get() + "\" stands twice.",
+          "Give one of the two another id.");
     }
     return id;
   }
 
-  private static Amount amount(String text) {
-    Amount amount = Amount.parse(text);
-    if (amount.grams().filter(grams -> grams.compareTo(GREATEST_GRAMS) > 0).isPresent()) {
-      throw new IllegalArgumentException(
-          "The amount \"" + amount + "\" is more than a tonne.\nCheck the number and the unit.");
+  private static <T> List<T> settle(List<Draft<T>> drafts, Set<String> taken) {
+    List<T> settled = new ArrayList<>();
+    for (Draft<T> draft : drafts) {
+      String id = draft.id().orElseGet(() -> FreeId.of(draft.wanted(), taken::contains));
+      taken.add(id);
+      settled.add(draft.withId().apply(id));
     }
-    return amount;
-  }
-
-  private static Optional<BakeSetting> bakeSetting(Fields fields, Set<String> ids) {
-    String id = fields.parsed("id", Slug::check).orElseGet(() -> free("bake", ids));
-    if (!ids.add(id)) {
-      fields.problem(
-          "id",
-          "The bake setting id \"" + id + "\" stands twice.",
-          "Give one of the two another id.");
-    }
-    OptionalDouble minutes = fields.number("minutes", 0, LONGEST_BAKE_MINUTES);
-    return Optional.of(
-        new BakeSetting(
-            id,
-            fields.parsed("temperature", Temperature::parse),
-            minutes,
-            fields.text("rack"),
-            fields.text("steam"),
-            fields.text("vessel"),
-            fields.text("note"),
-            fields.extras()));
+    return settled;
   }
 
   private static Yield yield(Fields fields) {
-    Optional<Integer> pieces = fields.whole("pieces", 1, 100_000);
-    OptionalDouble dough = fields.number("dough_per_piece_g", 0.01, 1_000_000);
-    OptionalDouble loss = fields.number("handling_loss_percent", 0, 99.9);
+    Optional<Integer> pieces = fields.whole("pieces", 1, Yield.MOST_PIECES);
+    OptionalDouble dough =
+        fields.number("dough_per_piece_g", Yield.DOUGH_GRAMS.least(), Yield.DOUGH_GRAMS.most());
+    OptionalDouble loss =
+        fields.number(
+            "handling_loss_percent", Yield.LOSS_PERCENT.least(), Yield.LOSS_PERCENT.most());
     try {
       return new Yield(pieces, dough, loss);
     } catch (IllegalArgumentException e) {
-      String[] parts = e.getMessage().split("\n", 2);
-      fields.problem("", parts[0], parts[1]);
+      fields.problem("", e);
       return Yield.UNSTATED;
     }
   }

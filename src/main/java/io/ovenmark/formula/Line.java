@@ -13,20 +13,39 @@ import java.util.Optional;
  * @param id stable name of the line within its formula; survives renaming, replacing the food and
  *     reordering
  * @param food slug of the food
- * @param amount what was entered
+ * @param amount what was entered, a tonne at most
  * @param flour whether it counts as flour, the base of baker's percentages
  * @param note anything to remember, such as "35 °C"; empty when there is none
  * @param extras unknown fields
  */
 public record Line(
     String id, String food, Amount amount, boolean flour, Optional<String> note, Extras extras) {
-  /** Checks that nothing is null and that the names are slugs. */
+  /** Checks that nothing is null, that the names are slugs and that it is a tonne at most. */
   public Line {
     Slug.check(id);
     Slug.check(food);
-    requireNonNull(amount, "amount");
+    checked(amount);
     requireNonNull(note, "note");
     requireNonNull(extras, "extras");
+  }
+
+  /**
+   * Checks that an amount is one that a line may carry.
+   *
+   * @param amount the amount, not null
+   * @return the same amount
+   * @throws IllegalArgumentException with a sentence and a remedy when it is more than a tonne
+   */
+  static Amount checked(Amount amount) {
+    requireNonNull(amount, "amount");
+    if (amount
+        .grams()
+        .filter(grams -> grams.compareTo(FormulaCodec.GREATEST_GRAMS) > 0)
+        .isPresent()) {
+      throw new IllegalArgumentException(
+          "The amount \"" + amount + "\" is more than a tonne.\nCheck the number and the unit.");
+    }
+    return amount;
   }
 
   /**

@@ -137,7 +137,9 @@ public final class GoalCodec {
     OptionalDouble atLeast = fields.number("at_least", 0, GREATEST);
     OptionalDouble atMost = fields.number("at_most", 0, GREATEST);
     Extras extras = fields.extras();
-    if (figure.isEmpty()) {
+    boolean faultyBound =
+        atLeast.isEmpty() && fields.has("at_least") || atMost.isEmpty() && fields.has("at_most");
+    if (figure.isEmpty() || faultyBound) {
       return Optional.empty();
     }
     try {

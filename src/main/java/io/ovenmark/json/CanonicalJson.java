@@ -47,7 +47,7 @@ public final class CanonicalJson {
     if (plain.signum() == 0) {
       return "0";
     }
-    boolean huge = plain.precision() - plain.scale() > 40 || plain.scale() > 40;
+    boolean huge = (long) plain.precision() - plain.scale() > 40 || plain.scale() > 40;
     return huge ? plain.toString() : plain.toPlainString();
   }
 
@@ -123,7 +123,7 @@ public final class CanonicalJson {
         case '\f' -> out.append("\\f");
         default -> {
           if (c < 0x20 || c == 0x7f || loneSurrogate(text, i)) {
-            out.append("\\u").append(String.format("%04x", (int) c));
+            escape(out, c);
           } else {
             out.append(c);
           }
@@ -131,6 +131,13 @@ public final class CanonicalJson {
       }
     }
     out.append('"');
+  }
+
+  private static void escape(StringBuilder out, char c) {
+    out.append("\\u");
+    for (int shift = 12; shift >= 0; shift -= 4) {
+      out.append(Character.forDigit(c >> shift & 0xf, 16));
+    }
   }
 
   private static boolean loneSurrogate(String text, int i) {

@@ -2,6 +2,7 @@ package io.ovenmark.json;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -57,8 +58,8 @@ public final class Fields {
                 file,
                 value.at(),
                 "",
-                "The file holds a JSON " + value.kind() + " where an object belongs.",
-                "Begin it with {.")));
+                "The file holds " + Wording.inWords(value) + " where an object in { } belongs.",
+                "Begin the file with { and end it with }.")));
   }
 
   /**
@@ -110,8 +111,7 @@ public final class Fields {
     try {
       return Optional.of(parse.apply(text.get()));
     } catch (IllegalArgumentException e) {
-      String[] parts = String.valueOf(e.getMessage()).split("\n", 2);
-      problem(name, parts[0], parts.length > 1 ? parts[1] : "Correct the value.");
+      problem(name, e);
       return Optional.empty();
     }
   }
@@ -144,19 +144,11 @@ public final class Fields {
     if (number.isEmpty()) {
       return OptionalDouble.empty();
     }
-    double value = number.get().doubleValue();
-    if (!(value >= least && value <= most)) {
-      problem(
-          name,
-          "The number " + CanonicalJson.number(number.get()) + " is out of range.",
-          "Use a number from "
-              + CanonicalJson.number(Members.decimal(least))
-              + " to "
-              + CanonicalJson.number(Members.decimal(most))
-              + ".");
+    if (!Wording.within(number.get(), least, most)) {
+      problem(name, Wording.outOfRange(number.get()), Wording.range(least, most));
       return OptionalDouble.empty();
     }
-    return OptionalDouble.of(value);
+    return OptionalDouble.of(number.get().doubleValue());
   }
 
   /**
@@ -168,16 +160,22 @@ public final class Fields {
    * @return the number; empty when absent, null or faulty (reported)
    */
   public Optional<Integer> whole(String name, int least, int most) {
-    OptionalDouble number = number(name, least, most);
+    Optional<BigDecimal> number = decimal(name);
     if (number.isEmpty()) {
       return Optional.empty();
     }
-    double value = number.getAsDouble();
-    if (value != Math.rint(value)) {
-      problem(name, "The number must be whole.", "Round it.");
+    if (!Wording.within(number.get(), least, most)) {
+      problem(name, Wording.outOfRange(number.get()), Wording.range(least, most));
       return Optional.empty();
     }
-    return Optional.of((int) value);
+    if (number.get().stripTrailingZeros().scale() > 0) {
+      problem(
+          name,
+          "The number " + CanonicalJson.number(number.get()) + " is not a whole number.",
+          "Round it to a whole number.");
+      return Optional.empty();
+    }
+    return Optional.of(number.get().intValueExact());
   }
 
   /**
@@ -216,8 +214,8 @@ public final class Fields {
                 file,
                 item.at(),
                 itemPath,
-                "There is a JSON " + item.kind() + " where an object belongs.",
-                "Write it in { }."));
+                "There is " + Wording.inWords(item) + " where an object in { } belongs.",
+                "Write an object in { }."));
       }
     }
     return result;
@@ -241,7 +239,7 @@ public final class Fields {
                 file,
                 item.at(),
                 path(name) + "[" + i + "]",
-                "There is a JSON " + item.kind() + " where a text belongs.",
+                "There is " + Wording.inWords(item) + " where a text in quotes belongs.",
                 "Put it in quotes."));
       }
       i++;
@@ -261,26 +259,17 @@ public final class Fields {
     List<Double> result = new ArrayList<>();
     int i = 0;
     for (JsonValue item : items(name)) {
-      boolean fits =
-          item instanceof JsonValue.JsonNumber number
-              && number.value().doubleValue() >= least
-              && number.value().doubleValue() <= most;
-      if (fits) {
-        result.add(((JsonValue.JsonNumber) item).value().doubleValue());
+      String itemPath = path(name) + "[" + i++ + "]";
+      if (!(item instanceof JsonValue.JsonNumber number)) {
+        String message =
+            "There is " + Wording.inWords(item) + " where a number without quotes belongs.";
+        problems.add(new Problem(file, item.at(), itemPath, message, Wording.range(least, most)));
+      } else if (!Wording.within(number.value(), least, most)) {
+        String message = Wording.outOfRange(number.value());
+        problems.add(new Problem(file, item.at(), itemPath, message, Wording.range(least, most)));
       } else {
-        problems.add(
-            new Problem(
-                file,
-                item.at(),
-                path(name) + "[" + i + "]",
-                "This is not a number within its range.",
-                "Use a number from "
-                    + CanonicalJson.number(Members.decimal(least))
-                    + " to "
-                    + CanonicalJson.number(Members.decimal(most))
-                    + "."));
+        result.add(number.value().doubleValue());
       }
-      i++;
     }
     return result;
   }
@@ -349,9 +338,24 @@ public final class Fields {
    * @param hint what to do, one sentence
    */
   public void problem(String name, String message, String hint) {
-    JsonValue value = object.members().get(name);
+    JsonValue value = name.isEmpty() ? null : object.members().get(name);
     Position at = value == null ? object.at() : value.at();
     problems.add(new Problem(file, at, path(name), message, hint));
+  }
+
+  /**
+   * Reports a fault of a field of this object that a record or a parser found.
+   *
+   * @param name the field; empty text for the object itself
+   * @param found carries a sentence and, after its last line break, a remedy
+   */
+  public void problem(String name, IllegalArgumentException found) {
+    String message = String.valueOf(found.getMessage());
+    int end = message.lastIndexOf('\n');
+    problem(
+        name,
+        end < 0 ? message : message.substring(0, end),
+        end < 0 ? "Correct the value." : message.substring(end + 1));
   }
 
   /**
@@ -366,11 +370,15 @@ public final class Fields {
   /**
    * Ends the reading of a file.
    *
-   * @throws UnreadableException when anything was reported
+   * @throws UnreadableException when anything was reported, with the faults in file order
    */
   public void finish() {
     if (!problems.isEmpty()) {
-      throw new UnreadableException(problems);
+      List<Problem> inFileOrder = new ArrayList<>(problems);
+      inFileOrder.sort(
+          Comparator.comparingInt((Problem problem) -> problem.at().line())
+              .thenComparingInt(problem -> problem.at().column()));
+      throw new UnreadableException(inFileOrder);
     }
   }
 
@@ -393,7 +401,7 @@ public final class Fields {
     if (value != null) {
       problem(
           name,
-          "There is a JSON " + value.kind() + " where " + wanted + " belongs.",
+          "There is " + Wording.inWords(value) + " where " + wanted + " belongs.",
           "Write " + wanted + ".");
     }
   }

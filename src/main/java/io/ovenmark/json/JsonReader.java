@@ -6,13 +6,11 @@ import com.fasterxml.jackson.core.JsonParseException;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
-import com.fasterxml.jackson.core.StreamReadFeature;
-import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.math.BigDecimal;
 import java.nio.ByteBuffer;
 import java.nio.CharBuffer;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.CharsetDecoder;
 import java.nio.charset.CoderResult;
 import java.nio.charset.CodingErrorAction;
@@ -25,7 +23,8 @@ import java.util.Map;
 /**
  * Reads one JSON text (RFC 8259, UTF-8) into {@link JsonValue}s that know their line and column.
  * Stricter than the grammar: a name may stand only once in an object, nothing may follow the value,
- * and nesting is limited to {@value #DEEPEST} levels.
+ * nesting is limited to {@value #DEEPEST} levels, and a number to {@value #LONGEST_NUMBER}
+ * characters and powers of ten up to {@value #GREATEST_EXPONENT}. A byte order mark is passed over.
  *
  * <pre>{@code
  * JsonValue value = JsonReader.read("formulas/lupin-bun.json", bytes);
@@ -35,14 +34,32 @@ public final class JsonReader {
   /** Deepest nesting that is read; formulas need five. */
   static final int DEEPEST = 64;
 
+  /** Greatest length of a number's text. */
+  static final int LONGEST_NUMBER = 64;
+
+  /** Greatest power of ten, and its negative the least, that a number may carry. */
+  static final int GREATEST_EXPONENT = 1000;
+
   private static final JsonFactory FACTORY =
       JsonFactory.builder()
-          .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
           .streamReadConstraints(
-              StreamReadConstraints.builder().maxNestingDepth(DEEPEST).maxNumberLength(64).build())
+              StreamReadConstraints.builder()
+                  .maxNestingDepth(DEEPEST + 1)
+                  .maxNumberLength(Integer.MAX_VALUE)
+                  .maxStringLength(Integer.MAX_VALUE)
+                  .maxNameLength(Integer.MAX_VALUE)
+                  .build())
           .build();
 
-  private JsonReader() {}
+  private final String file;
+  private final String text;
+  private final JsonParser parser;
+
+  private JsonReader(String file, String text, JsonParser parser) {
+    this.file = file;
+    this.text = text;
+    this.parser = parser;
+  }
 
   /**
    * Reads a whole file.
@@ -58,63 +75,100 @@ public final class JsonReader {
       throw fault(file, Position.NONE, "The file is empty.", "Restore it or write an object.");
     }
     try (JsonParser parser = FACTORY.createParser(text)) {
-      parser.nextToken();
-      JsonValue value = value(file, parser);
-      if (parser.nextToken() != null) {
-        throw fault(
-            file,
-            position(parser.currentTokenLocation()),
-            "Something follows the end of the JSON value.",
-            "Remove what comes after the last bracket.");
-      }
-      return value;
+      return new JsonReader(file, text, parser).whole();
     } catch (JsonParseException e) {
-      throw fault(file, position(e.getLocation()), sentence(e), remedy(e));
-    } catch (StreamConstraintsException e) {
-      throw fault(
-          file,
-          e.getLocation() == null ? Position.NONE : position(e.getLocation()),
-          "A value is nested too deeply or a number has too many digits.",
-          "Check for pasted text that does not belong here.");
+      throw new UnreadableException(List.of(SyntaxFault.of(file, text, e)));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  private static JsonValue value(String file, JsonParser parser) throws IOException {
+  private JsonValue whole() throws IOException {
+    parser.nextToken();
+    JsonValue value = value(0);
+    parser.finishToken();
+    int end = (int) parser.currentLocation().getCharOffset();
+    while (end < text.length() && " \t\r\n".indexOf(text.charAt(end)) >= 0) {
+      end++;
+    }
+    if (end < text.length()) {
+      throw fault(
+          file,
+          SyntaxFault.position(text, end),
+          "Something follows the end of the JSON value.",
+          "Remove what comes after the last bracket.");
+    }
+    return value;
+  }
+
+  private JsonValue value(int depth) throws IOException {
     Position at = position(parser.currentTokenLocation());
     JsonToken token = parser.currentToken();
-    if (token == null) {
-      throw fault(file, at, "The file ends too early.", "Restore the missing end of the file.");
+    if (depth >= DEEPEST && token.isStructStart()) {
+      throw fault(
+          file,
+          at,
+          "Lists and objects are nested more than " + DEEPEST + " deep here.",
+          "Check for pasted text that does not belong here.");
     }
-    switch (token) {
-      case START_OBJECT:
-        Map<String, JsonValue> members = new LinkedHashMap<>();
-        while (parser.nextToken() != JsonToken.END_OBJECT) {
-          String name = parser.currentName();
-          parser.nextToken();
-          members.put(name, value(file, parser));
-        }
-        return new JsonValue.JsonObject(members, at);
-      case START_ARRAY:
-        List<JsonValue> items = new ArrayList<>();
-        while (parser.nextToken() != JsonToken.END_ARRAY) {
-          items.add(value(file, parser));
-        }
-        return new JsonValue.JsonArray(items, at);
-      case VALUE_STRING:
-        return new JsonValue.JsonString(parser.getText(), at);
-      case VALUE_NUMBER_INT:
-      case VALUE_NUMBER_FLOAT:
-        return new JsonValue.JsonNumber(parser.getDecimalValue(), at);
-      case VALUE_TRUE:
-      case VALUE_FALSE:
-        return new JsonValue.JsonBoolean(token == JsonToken.VALUE_TRUE, at);
-      case VALUE_NULL:
-        return new JsonValue.JsonNull(at);
-      default:
-        throw fault(file, at, "This is not a JSON value.", "Compare it with a working file.");
+    return switch (token) {
+      case START_OBJECT -> object(at, depth);
+      case START_ARRAY -> array(at, depth);
+      case VALUE_STRING -> new JsonValue.JsonString(parser.getText(), at);
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new JsonValue.JsonNumber(number(at), at);
+      case VALUE_TRUE, VALUE_FALSE -> new JsonValue.JsonBoolean(token == JsonToken.VALUE_TRUE, at);
+      case VALUE_NULL -> new JsonValue.JsonNull(at);
+      default -> throw new IllegalStateException("no value begins with " + token);
+    };
+  }
+
+  private JsonValue object(Position at, int depth) throws IOException {
+    Map<String, JsonValue> members = new LinkedHashMap<>();
+    while (parser.nextToken() != JsonToken.END_OBJECT) {
+      String name = parser.currentName();
+      Position named = position(parser.currentTokenLocation());
+      if (members.containsKey(name)) {
+        throw fault(
+            file,
+            named,
+            "The name \"" + name + "\" stands twice in one object.",
+            "Keep one of the two.");
+      }
+      parser.nextToken();
+      members.put(name, value(depth + 1));
     }
+    return new JsonValue.JsonObject(members, at);
+  }
+
+  private JsonValue array(Position at, int depth) throws IOException {
+    List<JsonValue> items = new ArrayList<>();
+    while (parser.nextToken() != JsonToken.END_ARRAY) {
+      items.add(value(depth + 1));
+    }
+    return new JsonValue.JsonArray(items, at);
+  }
+
+  private BigDecimal number(Position at) throws IOException {
+    if (parser.getTextLength() > LONGEST_NUMBER) {
+      throw fault(
+          file,
+          at,
+          "The number has more than " + LONGEST_NUMBER + " digits.",
+          "Round it, or put it in quotes if it is a text.");
+    }
+    try {
+      BigDecimal number = new BigDecimal(parser.getText());
+      if (Math.abs((long) number.scale()) <= GREATEST_EXPONENT) {
+        return number;
+      }
+    } catch (NumberFormatException e) {
+      // the exponent alone has more digits than a number can keep: refused below
+    }
+    throw fault(
+        file,
+        at,
+        "The number " + parser.getText() + " is far too large or too small.",
+        "Check its power of ten, the digits after the e.");
   }
 
   private static String decode(String file, byte[] utf8) {
@@ -124,55 +178,29 @@ public final class JsonReader {
             .onMalformedInput(CodingErrorAction.REPORT)
             .onUnmappableCharacter(CodingErrorAction.REPORT);
     ByteBuffer bytes = ByteBuffer.wrap(utf8);
-    CharBuffer chars = CharBuffer.allocate(utf8.length + 1);
-    CoderResult result = decoder.decode(bytes, chars, true);
-    chars.flip();
+    CharBuffer chars = CharBuffer.allocate(utf8.length);
+    CoderResult result = decoder.decode(bytes, chars, false);
+    String text = chars.flip().toString();
+    text = text.startsWith("\uFEFF") ? text.substring(1) : text;
     if (result.isError()) {
-      String before = chars.toString();
-      int line = 1 + (int) before.chars().filter(c -> c == '\n').count();
-      int column = before.length() - before.lastIndexOf('\n');
       throw fault(
           file,
-          new Position(line, column),
-          "The file is not UTF-8 text.",
-          "Save it again as UTF-8.");
+          SyntaxFault.position(text, text.length()),
+          "The file is not UTF-8 text from here on.",
+          "Save it again with the encoding UTF-8.");
     }
-    try {
-      result.throwException();
-    } catch (java.nio.BufferUnderflowException expected) {
-      // underflow is how a decoder says that all input was read
-    } catch (CharacterCodingException e) {
-      throw new UncheckedIOException(e);
+    if (bytes.hasRemaining()) {
+      throw fault(
+          file,
+          SyntaxFault.position(text, text.length()),
+          "The file ends in the middle of a character.",
+          SyntaxFault.RESTORE);
     }
-    String text = chars.toString();
-    return text.startsWith("\uFEFF") ? text.substring(1) : text;
-  }
-
-  private static String sentence(JsonParseException e) {
-    String message = e.getOriginalMessage();
-    if (message.contains("Unexpected end-of-input") || message.contains("end-of-input")) {
-      return "The file ends before its brackets are closed.";
-    }
-    if (message.startsWith("Duplicate field")) {
-      return message.replace("Duplicate field", "The name") + " stands twice in one object.";
-    }
-    return "This is not valid JSON: " + firstSentence(message) + ".";
-  }
-
-  private static String remedy(JsonParseException e) {
-    if (e.getOriginalMessage().startsWith("Duplicate field")) {
-      return "Keep one of the two.";
-    }
-    return "Look for a missing comma, quote or bracket here or on the line before.";
-  }
-
-  private static String firstSentence(String message) {
-    String first = message.split("[\\r\\n]|: |\\. ", 2)[0];
-    return first.isEmpty() ? "unexpected text" : first;
+    return text;
   }
 
   private static Position position(JsonLocation location) {
-    return new Position(Math.max(1, location.getLineNr()), Math.max(1, location.getColumnNr()));
+    return new Position(location.getLineNr(), location.getColumnNr());
   }
 
   private static UnreadableException fault(String file, Position at, String message, String hint) {

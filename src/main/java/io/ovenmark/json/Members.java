@@ -1,6 +1,7 @@
 package io.ovenmark.json;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,6 +15,9 @@ import java.util.function.Function;
  * values are left out rather than written as null.
  */
 public final class Members {
+  /** Decimals of so many digits are told apart by every double. */
+  private static final int SURELY_SHORTEST = 15;
+
   private final Map<String, JsonValue> members = new LinkedHashMap<>();
 
   /**
@@ -146,12 +150,26 @@ public final class Members {
   }
 
   /**
-   * The shortest decimal that reads back as the same double.
+   * The shortest decimal that reads back as the same double, alike on every version of Java (whose
+   * own text of a double sometimes had a digit too many before JDK 19).
    *
    * @param value a finite number
    * @return its decimal
+   * @throws NumberFormatException when the value is not finite
    */
   public static BigDecimal decimal(double value) {
-    return new BigDecimal(Double.toString(value)).stripTrailingZeros();
+    BigDecimal decimal = new BigDecimal(Double.toString(value)).stripTrailingZeros();
+    if (decimal.precision() <= SURELY_SHORTEST) {
+      return decimal;
+    }
+    BigDecimal exact = new BigDecimal(value);
+    for (int digits = SURELY_SHORTEST; digits < decimal.precision(); digits++) {
+      BigDecimal rounded = exact.round(new MathContext(digits));
+      if (rounded.doubleValue() == value) {
+        return rounded.stripTrailingZeros();
+      }
+    }
+    BigDecimal closest = exact.round(new MathContext(decimal.precision()));
+    return closest.doubleValue() == value ? closest.stripTrailingZeros() : decimal;
   }
 }

@@ -12,13 +12,24 @@ import static java.util.Objects.requireNonNull;
  * @param hint one sentence that says what to do, not null
  */
 public record Problem(String file, Position at, String field, String message, String hint) {
-  /** Checks that nothing is null. */
+  private static final int LONGEST = 300;
+
+  /** Checks that nothing is null; puts every text on one line and cuts what is overlong. */
   public Problem {
-    requireNonNull(file, "file");
+    file = oneLine(requireNonNull(file, "file"));
     requireNonNull(at, "at");
-    requireNonNull(field, "field");
-    requireNonNull(message, "message");
-    requireNonNull(hint, "hint");
+    field = oneLine(requireNonNull(field, "field"));
+    message = oneLine(requireNonNull(message, "message"));
+    hint = oneLine(requireNonNull(hint, "hint"));
+  }
+
+  private static String oneLine(String text) {
+    StringBuilder line = new StringBuilder(Math.min(text.length(), LONGEST + 1));
+    for (int i = 0; i < text.length() && line.length() < LONGEST; i++) {
+      char c = text.charAt(i);
+      line.append(Character.isISOControl(c) ? ' ' : c);
+    }
+    return text.length() > LONGEST ? line.append('…').toString() : line.toString();
   }
 
   /**

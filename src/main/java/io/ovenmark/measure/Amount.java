@@ -4,17 +4,19 @@ import static java.util.Objects.requireNonNull;
 
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /**
- * An amount as a person wrote it: {@code 150 g}, {@code 1 1/2 cups}, {@code ½ tsp}, {@code 3 large}.
- * The text is kept; the number and the unit are read from it. A measure that is not a {@link
- * MeasureUnit} (such as "large" or "slice") is a household measure of the food. A value type: two
- * amounts are equal when number and measure are, however they are written ({@code 0.5 tsp} equals
- * {@code ½ tsp}). {@code toString} is what {@link #parse} reads.
+ * An amount as a person wrote it: {@code 150 g}, {@code 1 1/2 cups}, {@code ½ tsp}, {@code 3
+ * large}. The text is kept; the number and the unit are read from it. A measure that is not a
+ * {@link MeasureUnit} (such as "large" or "slice") is a household measure of the food. A value
+ * type: two amounts are equal when number and measure are, however they are written ({@code 0.5
+ * tsp} equals {@code ½ tsp}). {@code toString} is what {@link #parse} reads.
  */
 public final class Amount {
   /** The greatest number that an amount may carry; more is taken for a slip of the keyboard. */
@@ -38,11 +40,19 @@ public final class Amount {
           Map.entry('⅝', "5/8"),
           Map.entry('⅞', "7/8"));
 
-  private static final Pattern SHAPE =
+  private static final String FRACTION_SIGNS =
+      FRACTIONS.keySet().stream().map(String::valueOf).collect(Collectors.joining());
+  private static final Pattern SPLIT =
       Pattern.compile(
-          "(?<sign>[-−+]?)(?:(?<whole>\\d+)\\s+(?=\\d+\\s*/))?"
-              + "(?<number>\\d+(?:\\.\\d+)?(?:[eE][+-]?\\d+)?|\\.\\d+)"
-              + "(?:\\s*/\\s*(?<under>\\d+))?\\s*(?<unit>\\p{L}[^\\d]*)?");
+          "(?<number>[-−+]?[0-9., /⁄" + FRACTION_SIGNS + "]*(?:[eE][+-]?[0-9]+)?)(?<unit>.*)");
+  private static final Pattern NUMBER =
+      Pattern.compile(
+          "(?<sign>[-−+]?)(?:(?<whole>[0-9]+) (?=[0-9]+ ?/))?"
+              + "(?<number>[0-9]+(?:\\.[0-9]+)?(?:[eE][+-]?[0-9]+)?|\\.[0-9]+)"
+              + "(?: ?/ ?(?<under>[0-9]+))?");
+  private static final Pattern UNIT = Pattern.compile("\\p{L}[^0-9()]*(?:\\([^()]*\\)[^0-9()]*)?");
+  private static final int LONGEST = 120;
+  private static final int MOST_DIGITS = 12;
 
   private final String text;
   private final BigDecimal number;
@@ -59,50 +69,70 @@ public final class Amount {
   /**
    * So many grams.
    *
-   * @param grams the mass
+   * @param grams the mass, rounded here to 12 decimals
    * @return the amount
+   * @throws IllegalArgumentException when it is negative or absurdly large
    */
   public static Amount grams(BigDecimal grams) {
-    return parse(grams.stripTrailingZeros().toPlainString() + " g");
+    BigDecimal rounded =
+        grams.scale() > MOST_DIGITS ? grams.setScale(MOST_DIGITS, RoundingMode.HALF_EVEN) : grams;
+    if ((long) rounded.precision() - rounded.scale() > MOST_DIGITS) {
+      throw absurd(rounded.toString() + " g");
+    }
+    return parse(rounded.stripTrailingZeros().toPlainString() + " g");
   }
 
   /**
    * Reads an amount.
    *
-   * @param text number, fraction or mixed number, then a unit or household measure
+   * @param text number, fraction or mixed number, then a unit or household measure; digits in the
+   *     measure must stand in brackets, as in {@code 1 can (400 ml)}
    * @return the amount
-   * @throws IllegalArgumentException with a sentence and, after a line break, a remedy, when there is
-   *     no number, no measure, a negative or an absurd number
+   * @throws IllegalArgumentException with a sentence and, after a line break, a remedy, when there
+   *     is no number, no measure, a negative or an absurd number
    */
   public static Amount parse(String text) {
     requireNonNull(text, "text");
-    String shown = text.strip().replaceAll("\\s+", " ");
-    Matcher matcher = SHAPE.matcher(spellFractions(shown));
-    if (!matcher.matches()) {
-      String hint =
-          shown.matches(".*\\d,\\d.*")
-              ? "Write decimals with a point and no thousands separators, such as \"1.5 g\"."
-              : "Write a number and a unit, such as \"150 g\", \"1 1/2 tsp\" or \"3 large\".";
-      throw bad("The amount \"" + shorten(shown) + "\" is not understood.", hint);
+    String shown = Quoting.tidy(text);
+    if (shown.length() > LONGEST) {
+      throw bad("The amount " + Quoting.quote(text) + " is too long.", "Put remarks in the note.");
+    }
+    Matcher parts = SPLIT.matcher(shown);
+    String digits = parts.matches() ? parts.group("number").strip() : "";
+    String measure = parts.matches() ? parts.group("unit").strip() : "";
+    Matcher matcher = NUMBER.matcher(spellFractions(digits));
+    if (!matcher.matches() || !(measure.isEmpty() || UNIT.matcher(measure).matches())) {
+      throw notUnderstood(shown, digits, measure);
     }
     BigDecimal number = number(matcher, shown);
-    if (matcher.group("sign").matches("[-−]") && number.signum() != 0) {
-      throw bad("The amount \"" + shorten(shown) + "\" is negative.", "Use 0 or more.");
+    if (isMinus(matcher.group("sign")) && number.signum() != 0) {
+      throw bad("The amount " + Quoting.quote(shown) + " is negative.", "Use 0 or more.");
     }
     if (number.compareTo(GREATEST) > 0) {
-      throw bad(
-          "The amount \"" + shorten(shown) + "\" is absurdly large.",
-          "The most that can be written is 1000000 of a unit.");
+      throw absurd(shown);
     }
-    if (matcher.group("unit") == null) {
+    if (measure.isEmpty()) {
       throw bad(
-          "The amount \"" + shorten(shown) + "\" has no unit.",
+          "The amount " + Quoting.quote(shown) + " has no unit.",
           "Add g, ml, tsp or a measure of the food such as \"large\".");
     }
-    String measure = matcher.group("unit").strip();
-    String digits = shown.endsWith(measure) ? shown.substring(0, shown.length() - measure.length())
-        : shown;
-    return new Amount(digits.strip() + " " + measure, number, measure);
+    return new Amount(digits + " " + measure, number, measure);
+  }
+
+  private static IllegalArgumentException notUnderstood(
+      String shown, String digits, String measure) {
+    String hint = "Write a number and a unit, such as \"150 g\", \"1 1/2 tsp\" or \"3 large\".";
+    if (digits.indexOf(',') > 0) {
+      hint = "Write decimals with a point and no thousands separators, such as \"1.5 g\".";
+    } else if (NUMBER.matcher(spellFractions(digits)).matches()
+        && measure.chars().anyMatch(c -> c >= '0' && c <= '9')) {
+      hint = "Write one number and one unit; use two lines, or add the two up.";
+    }
+    return bad("The amount " + Quoting.quote(shown) + " is not understood.", hint);
+  }
+
+  private static boolean isMinus(String sign) {
+    return sign.equals("-") || sign.equals("−");
   }
 
   private static BigDecimal number(Matcher matcher, String shown) {
@@ -110,19 +140,21 @@ public final class Amount {
     try {
       number = new BigDecimal(matcher.group("number"));
     } catch (NumberFormatException e) {
-      throw bad("The amount \"" + shorten(shown) + "\" is not a number.", "Correct the number.");
+      throw absurd(shown);
     }
-    if (number.precision() - number.scale() > 12) {
-      return GREATEST.multiply(BigDecimal.TEN);
+    if ((long) number.precision() - number.scale() > MOST_DIGITS) {
+      throw absurd(shown);
     }
-    if (number.scale() > 12) {
+    if (number.scale() > MOST_DIGITS) {
       throw bad(
-          "The amount \"" + shorten(shown) + "\" has too many decimals.", "Round it sensibly.");
+          "The amount " + Quoting.quote(shown) + " has too many decimals.",
+          "Round it to " + MOST_DIGITS + " decimals or fewer.");
     }
     if (matcher.group("under") != null) {
       BigDecimal under = new BigDecimal(matcher.group("under"));
       if (under.signum() == 0) {
-        throw bad("The amount \"" + shorten(shown) + "\" divides by zero.", "Correct the fraction.");
+        throw bad(
+            "The amount " + Quoting.quote(shown) + " divides by zero.", "Correct the fraction.");
       }
       number = number.divide(under, MathContext.DECIMAL64);
     }
@@ -146,8 +178,10 @@ public final class Amount {
     return out.toString();
   }
 
-  private static String shorten(String text) {
-    return text.length() <= 40 ? text : text.substring(0, 40) + "…";
+  private static IllegalArgumentException absurd(String shown) {
+    return bad(
+        "The amount " + Quoting.quote(shown) + " is absurdly large or small.",
+        "The most that can be written is " + GREATEST.toPlainString() + " of a unit.");
   }
 
   private static IllegalArgumentException bad(String message, String hint) {

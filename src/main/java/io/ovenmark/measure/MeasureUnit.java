@@ -1,7 +1,9 @@
 package io.ovenmark.measure;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import javax.measure.MetricPrefix;
 import javax.measure.Quantity;
@@ -12,15 +14,16 @@ import tech.units.indriya.unit.Units;
 
 /**
  * A unit of mass or volume that an amount can be written in. Customary units are the United States'
- * as NIST Handbook 44, Appendix C defines them: avoirdupois ounce 28.349523125 g, gallon 3 785.411784
- * mL and its parts. Household measures such as "large" or "slice" are not units: they belong to a
- * food.
+ * as NIST Handbook 44, Appendix C defines them: avoirdupois ounce 28.349523125 g, gallon 3
+ * 785.411784 mL and its parts. Household measures such as "large" or "slice" are not units: they
+ * belong to a food.
  */
 public enum MeasureUnit {
   /** Gram. */
   GRAM("g", Kind.MASS, Units.GRAM, "gram", "grams", "gr"),
   /** Kilogram. */
-  KILOGRAM("kg", Kind.MASS, MetricPrefix.KILO(Units.GRAM), "kilo", "kilos", "kilogram", "kilograms"),
+  KILOGRAM(
+      "kg", Kind.MASS, MetricPrefix.KILO(Units.GRAM), "kilo", "kilos", "kilogram", "kilograms"),
   /** Milligram. */
   MILLIGRAM("mg", Kind.MASS, MetricPrefix.MILLI(Units.GRAM), "milligram", "milligrams"),
   /** Avoirdupois ounce, 28.349523125 g. */
@@ -49,7 +52,13 @@ public enum MeasureUnit {
   TABLESPOON("tbsp", Kind.VOLUME, millilitres(14.78676478125), "tablespoon", "tablespoons", "tbs"),
   /** US fluid ounce, 29.5735295625 mL. */
   FLUID_OUNCE(
-      "fl oz", Kind.VOLUME, millilitres(29.5735295625), "fluid ounce", "fluid ounces", "floz"),
+      "fl oz",
+      Kind.VOLUME,
+      millilitres(29.5735295625),
+      "fl. oz",
+      "fluid ounce",
+      "fluid ounces",
+      "floz"),
   /** US cup, 236.5882365 mL. */
   CUP("cup", Kind.VOLUME, millilitres(236.5882365), "cups"),
   /** US liquid pint, 473.176473 mL. */
@@ -64,6 +73,8 @@ public enum MeasureUnit {
     /** Volume, in millilitres. */
     VOLUME
   }
+
+  private static final Map<String, MeasureUnit> BY_NAME = byName();
 
   private final String symbol;
   private final Kind kind;
@@ -87,23 +98,30 @@ public enum MeasureUnit {
     return MetricPrefix.MILLI(Units.LITRE).multiply(count);
   }
 
+  private static Map<String, MeasureUnit> byName() {
+    Map<String, MeasureUnit> units = new HashMap<>();
+    for (MeasureUnit unit : values()) {
+      units.put(unit.symbol, unit);
+      unit.otherNames.forEach(name -> units.put(name, unit));
+    }
+    units.put("T", TABLESPOON);
+    return Map.copyOf(units);
+  }
+
   /**
-   * Finds a unit by symbol or name, ignoring case and a final full stop.
+   * Finds a unit by symbol or name, ignoring case and a final full stop; a single capital T is a
+   * tablespoon (common practice, no source), a single small t is nothing.
    *
    * @param name such as {@code g}, {@code Tbsp.} or {@code cups}
    * @return the unit; empty when the word is none, as for a household measure
    */
   public static Optional<MeasureUnit> named(String name) {
-    String word = name.strip().toLowerCase(Locale.ROOT).replaceAll("\\.$", "");
-    if (name.strip().equals("T")) {
-      return Optional.of(TABLESPOON);
+    String word = Quoting.tidy(name);
+    if (word.endsWith(".")) {
+      word = word.substring(0, word.length() - 1);
     }
-    for (MeasureUnit unit : values()) {
-      if (unit.symbol.equals(word) || unit.otherNames.contains(word)) {
-        return Optional.of(unit);
-      }
-    }
-    return Optional.empty();
+    return Optional.ofNullable(
+        BY_NAME.get(word.equals("T") ? word : word.toLowerCase(Locale.ROOT)));
   }
 
   /**

@@ -16,8 +16,9 @@ import java.util.OptionalDouble;
  * <tr><td>anything ÷ a quantity that may be 0</td><td>no upper bound</td></tr>
  * </table>
  *
- * <p>{@link #UNKNOWN} is "0 or more"; {@link #ANYTHING} may also be negative, as the difference of
- * two unknowns is. Both are shown as "unknown". A value type: equal when both bounds are.
+ * <p>A result beyond the range of a double is unbounded on that side; no result is ever NaN. {@link
+ * #UNKNOWN} is "0 or more"; {@link #ANYTHING} may also be negative, as the difference of two
+ * unknowns is. Both are shown as "unknown". A value type: equal when both bounds are.
  */
 public final class Quantity {
   /** Zero, exactly. */
@@ -34,8 +35,8 @@ public final class Quantity {
   private final double high;
 
   private Quantity(double low, double high) {
-    this.low = low + 0.0;
-    this.high = high + 0.0;
+    this.low = Math.min(low, Double.MAX_VALUE) + 0.0;
+    this.high = Math.max(high, -Double.MAX_VALUE) + 0.0;
   }
 
   /**
@@ -88,11 +89,12 @@ public final class Quantity {
    * @param low lower bound, may be negative infinity
    * @param high upper bound, not below the lower, may be infinity
    * @return the quantity
-   * @throws IllegalArgumentException when the bounds are reversed or not numbers
+   * @throws IllegalArgumentException when the bounds are reversed or not numbers, or when the lower
+   *     is infinity or the upper negative infinity
    */
   public static Quantity between(double low, double high) {
-    if (!(low <= high)) {
-      throw new IllegalArgumentException("bounds are reversed: " + low + ", " + high);
+    if (!(low <= high) || low == Double.POSITIVE_INFINITY || high == Double.NEGATIVE_INFINITY) {
+      throw new IllegalArgumentException("not a lower and an upper bound: " + low + ", " + high);
     }
     return new Quantity(low, high);
   }
@@ -167,52 +169,72 @@ public final class Quantity {
    *
    * @param factor a finite number; 0 gives {@link #ZERO} whatever is unknown
    * @return the product
+   * @throws IllegalArgumentException when the factor is not finite
    */
   public Quantity times(double factor) {
-    if (factor == 0) {
-      return ZERO;
+    if (!Double.isFinite(factor)) {
+      throw new IllegalArgumentException("factor must be finite, was " + factor);
     }
-    return factor > 0
-        ? new Quantity(low * factor, high * factor)
-        : new Quantity(high * factor, low * factor);
+    return factor >= 0
+        ? new Quantity(product(low, factor), product(high, factor))
+        : new Quantity(product(high, factor), product(low, factor));
   }
 
   /**
-   * Multiplies two quantities that are not negative.
+   * Multiplies two quantities, treating them as independent.
    *
-   * @param other the factor
+   * @param other the factor, of either sign
    * @return the product
    */
   public Quantity times(Quantity other) {
-    return new Quantity(product(low, other.low), product(high, other.high));
+    double a = product(low, other.low);
+    double b = product(low, other.high);
+    double c = product(high, other.low);
+    double d = product(high, other.high);
+    return new Quantity(
+        Math.min(Math.min(a, b), Math.min(c, d)), Math.max(Math.max(a, b), Math.max(c, d)));
   }
 
   /**
    * Divides by an exact number.
    *
-   * @param divisor a finite number; 0 gives {@link #UNKNOWN}
+   * @param divisor a finite number; 0 gives {@link #UNKNOWN}, or {@link #ANYTHING} when this may be
+   *     negative
    * @return the quotient
+   * @throws IllegalArgumentException when the divisor is not finite
    */
   public Quantity dividedBy(double divisor) {
-    return divisor == 0 ? UNKNOWN : times(1 / divisor);
+    return dividedBy(known(divisor));
   }
 
   /**
-   * Divides two quantities that are not negative, treating them as independent.
+   * Divides by a quantity that is not negative, treating the two as independent.
    *
-   * @param divisor the divisor; where it may be 0 the quotient has no upper bound
+   * @param divisor the divisor; where it may be 0 the quotient has no upper bound, and no lower one
+   *     either when this may be negative; where it may be both negative and positive the quotient
+   *     is {@link #ANYTHING}
    * @return the quotient
    */
   public Quantity dividedBy(Quantity divisor) {
+    if (divisor.high < 0) {
+      return times(-1).dividedBy(divisor.times(-1));
+    }
+    if (divisor.low < 0) {
+      return ANYTHING;
+    }
     if (divisor.high == 0) {
-      return UNKNOWN;
+      return low < 0 ? ANYTHING : UNKNOWN;
     }
-    if (isKnown() && divisor.isKnown()) {
-      return known(low / divisor.low);
+    return new Quantity(
+        quotient(low, low < 0 ? divisor.low : divisor.high, Double.NEGATIVE_INFINITY),
+        quotient(high, high < 0 ? divisor.high : divisor.low, Double.POSITIVE_INFINITY));
+  }
+
+  private static double quotient(double bound, double divisor, double whenZero) {
+    if (divisor == 0) {
+      return whenZero;
     }
-    double least = divisor.high == Double.POSITIVE_INFINITY ? 0 : low / divisor.high;
-    double most = divisor.low <= 0 ? Double.POSITIVE_INFINITY : high / divisor.low;
-    return new Quantity(least, most);
+    return Double.isInfinite(divisor) ? 0 : bound / divisor;
   }
 
   /**

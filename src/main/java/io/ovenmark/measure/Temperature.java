@@ -3,17 +3,19 @@ package io.ovenmark.measure;
 import static java.util.Objects.requireNonNull;
 
 import java.math.BigDecimal;
-import java.util.Locale;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A temperature as a person wrote it, {@code 205 °C} or {@code 400 °F}. Equal when the number and
- * the scale are. Conversion: t(°C) = (t(°F) − 32) ÷ 1.8 (NIST SP 811, Appendix B).
+ * A temperature as a person wrote it, {@code 205 °C} or {@code 400 °F}, from −60 °C to 600 °C.
+ * Equal when the number and the scale are. Conversion: t(°C) = (t(°F) − 32) ÷ 1.8 (NIST SP 811,
+ * Appendix B).
  */
 public final class Temperature {
   private static final Pattern SHAPE =
-      Pattern.compile("([-−]?\\d+(?:\\.\\d+)?)\\s*(?:°|º|deg(?:rees)?)?\\s*([CcFf])");
+      Pattern.compile("([-−]?[0-9]+(?:\\.[0-9]+)?) ?(?:°|º|deg(?:rees)?)? ?([CcFf])");
+  private static final Pattern DECIMAL_COMMA = Pattern.compile("[-−]?[0-9]+,[0-9]");
+  private static final int LONGEST = 40;
   private static final int COLDEST = -60;
   private static final int HOTTEST = 600;
 
@@ -34,21 +36,19 @@ public final class Temperature {
    */
   public static Temperature parse(String text) {
     requireNonNull(text, "text");
-    Matcher matcher = SHAPE.matcher(text.strip());
-    if (!matcher.matches()) {
+    String shown = Quoting.tidy(text).replace("℃", "°C").replace("℉", "°F");
+    Matcher matcher = SHAPE.matcher(shown);
+    if (shown.length() > LONGEST || !matcher.matches()) {
       throw new IllegalArgumentException(
-          "The temperature \"" + text.strip() + "\" is not understood.\n"
-              + "Write a number and the scale, such as \"205 °C\" or \"400 °F\".");
+          "The temperature "
+              + Quoting.quote(text)
+              + " is not understood.\n"
+              + (DECIMAL_COMMA.matcher(shown).lookingAt()
+                  ? "Write decimals with a point, such as \"37.5 °C\"."
+                  : "Write a number and the scale, such as \"205 °C\" or \"400 °F\"."));
     }
     BigDecimal number = new BigDecimal(matcher.group(1).replace('−', '-'));
-    Temperature result =
-        new Temperature(number, matcher.group(2).toUpperCase(Locale.ROOT).equals("F"));
-    if (!(result.celsius() >= COLDEST && result.celsius() <= HOTTEST)) {
-      throw new IllegalArgumentException(
-          "The temperature \"" + text.strip() + "\" is out of range.\n"
-              + "Use one from " + COLDEST + " to " + HOTTEST + " °C.");
-    }
-    return result;
+    return checked(new Temperature(number, matcher.group(2).equalsIgnoreCase("F")));
   }
 
   /**
@@ -56,9 +56,29 @@ public final class Temperature {
    *
    * @param degrees the number
    * @return the temperature
+   * @throws IllegalArgumentException when it is not a number or out of the range that {@link
+   *     #parse} reads
    */
   public static Temperature celsius(double degrees) {
-    return new Temperature(BigDecimal.valueOf(degrees).stripTrailingZeros(), false);
+    if (!Double.isFinite(degrees)) {
+      throw new IllegalArgumentException(
+          "A temperature must be a number.\nUse one from " + COLDEST + " to " + HOTTEST + " °C.");
+    }
+    return checked(new Temperature(BigDecimal.valueOf(degrees).stripTrailingZeros(), false));
+  }
+
+  private static Temperature checked(Temperature temperature) {
+    if (!(temperature.celsius() >= COLDEST && temperature.celsius() <= HOTTEST)) {
+      throw new IllegalArgumentException(
+          "The temperature "
+              + Quoting.quote(temperature.toString())
+              + " is out of range.\nUse one from "
+              + COLDEST
+              + " to "
+              + HOTTEST
+              + " °C.");
+    }
+    return temperature;
   }
 
   /**

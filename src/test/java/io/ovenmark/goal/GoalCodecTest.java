@@ -153,11 +153,11 @@ class GoalCodecTest {
         "{\"limits\": []}                        | goals/g.json:1:1, field name"
             + " | The field is missing.",
         "{\"name\": 4}                           | goals/g.json:1:10, field name"
-            + " | There is a JSON number where a text in quotes belongs.",
+            + " | There is the number 4 where a text in quotes belongs.",
         "{\"name\": \"n\", \"limits\": {}}       | goals/g.json:1:25, field limits"
-            + " | There is a JSON object where a list in [ ] belongs.",
+            + " | There is an object in { } where a list in [ ] belongs.",
         "{\"name\": \"n\", \"limits\": [4]}      | goals/g.json:1:26, field limits[0]"
-            + " | There is a JSON number where an object belongs.",
+            + " | There is the number 4 where an object in { } belongs.",
         "{\"name\": \"n\", \"limits\": [{}]}     | goals/g.json:1:26, field limits[0].figure"
             + " | The limit names no figure.",
         "{\"name\": \"n\", \"limits\": [{\"figure\": \"fat\", \"at_most\": 1}]}"

@@ -31,11 +31,6 @@ class BakedYieldTest {
   }
 
   @Test
-  void leavesOutAPieceWithoutDough() {
-    assertThat(BakedYield.measured(List.of(bake("0>0")))).isEqualTo(BakedYield.UNMEASURED);
-  }
-
-  @Test
   void isUnmeasuredWithoutBakes() {
     assertThat(BakedYield.measured(List.of())).isEqualTo(BakedYield.UNMEASURED);
     assertThat(BakedYield.measured(List.of(bake()))).isEqualTo(BakedYield.UNMEASURED);
