@@ -23,11 +23,22 @@ import picocli.CommandLine.Spec;
     footerHeading = "%nExample:%n",
     footer = {"  ovenmark demo saltmarsh", "  ovenmark timeline seeded-lupin-bun"},
     subcommands = {
-      ListCommand.class
+      NewCommand.class,
+      ListCommand.class,
+      ShowCommand.class,
+      ReviseCommand.class,
+      TimelineCommand.class,
+      CompareCommand.class,
+      VariantCommand.class,
+      CarryCommand.class,
+      RestoreCommand.class,
+      PublishCommand.class,
+      UndoCommand.class,
+      CompletionCommand.class
     })
 final class Ovenmark implements Runnable {
   /** Width of help texts and tables, in characters. */
-  static final int WIDTH = 96;
+  static final int WIDTH = 88;
 
   private final Surroundings surroundings;
 

@@ -1,0 +1,181 @@
+package io.ovenmark.desk;
+
+import io.ovenmark.change.FormulaMerge;
+import io.ovenmark.change.Merged;
+import io.ovenmark.formula.Formula;
+import io.ovenmark.notebook.Address;
+import io.ovenmark.notebook.By;
+import io.ovenmark.notebook.CarryOutcome;
+import io.ovenmark.notebook.Notebook;
+import io.ovenmark.notebook.Refusal;
+import io.ovenmark.notebook.Revision;
+import io.ovenmark.notebook.VariantWriter;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Carries the main line's later improvements into a variant, or shows what that would give.
+ *
+ * <pre>{@code
+ * new CarryOver(desk).preview(Address.parse("seeded-lupin-bun/egg-free"), Choices.NONE);
+ * }</pre>
+ */
+public final class CarryOver {
+  private final Desk desk;
+
+  /**
+   * Works on a desk.
+   *
+   * @param desk the desk
+   */
+  public CarryOver(Desk desk) {
+    this.desk = desk;
+  }
+
+  /**
+   * What carrying over would give; nothing is written.
+   *
+   * @param variant the variant
+   * @param choices which side to take where both changed the same, {@code OURS} being the variant
+   * @return {@code nothing}, {@code preview} or {@code conflict}
+   * @throws Refusal when there is no such variant, or a choice has no place
+   */
+  public WriteViews.CarryWritten preview(Address variant, Choices choices) {
+    Revision newest = newest(variant);
+    Optional<Merged> merged = merged(variant, choices);
+    if (merged.isEmpty()) {
+      return answer("nothing", newest, List.of(), List.of(), List.of());
+    }
+    if (merged.get() instanceof Merged.Conflicting open) {
+      return answer(
+          "conflict",
+          newest,
+          changes(newest, open.draft()),
+          WriteParts.conflicts(open.conflicts()),
+          open.notes());
+    }
+    Merged.Settled settled = (Merged.Settled) merged.get();
+    return answer(
+        "preview", newest, changes(newest, settled.formula()), List.of(), settled.notes());
+  }
+
+  /**
+   * Carries over.
+   *
+   * @param variant the variant
+   * @param choices which side to take where both changed the same, {@code OURS} being the variant
+   * @param note why, not blank
+   * @param by who and when
+   * @return {@code carried}, {@code nothing} or {@code conflict}
+   * @throws Refusal when there is no such variant, or a choice has no place
+   */
+  public WriteViews.CarryWritten call(Address variant, Choices choices, String note, By by) {
+    Notebook notebook = desk.notebook();
+    Revision before = newest(variant);
+    Optional<Merged> merged = new VariantWriter(notebook).preview(variant);
+    if (merged.isEmpty() && !choices.isEmpty()) {
+      among(choices, List.of());
+    }
+    Map<String, io.ovenmark.change.Choice> chosen =
+        merged.isPresent() && merged.get() instanceof Merged.Conflicting open
+            ? among(choices, open.conflicts())
+            : Map.of();
+    CarryOutcome outcome;
+    try {
+      outcome = new VariantWriter(notebook).carry(variant, chosen, note, by);
+    } catch (IllegalArgumentException e) {
+      throw Refusal.of(variant.line(), e);
+    }
+    if (outcome instanceof CarryOutcome.NothingToCarry) {
+      return answer("nothing", before, List.of(), List.of(), List.of());
+    }
+    if (outcome instanceof CarryOutcome.Undecided undecided) {
+      Merged.Conflicting open = undecided.merge();
+      return answer(
+          "conflict",
+          before,
+          changes(before, open.draft()),
+          WriteParts.conflicts(open.conflicts()),
+          open.notes());
+    }
+    return carried(before, (CarryOutcome.Carried) outcome);
+  }
+
+  private WriteViews.CarryWritten carried(Revision before, CarryOutcome.Carried carried) {
+    Revision now = carried.revision();
+    boolean same = now.blob().equals(before.blob());
+    return new WriteViews.CarryWritten(
+        "carried",
+        WriteParts.revision(now),
+        main(now),
+        changes(before, desk.notebook().formula(now)),
+        List.of(),
+        List.of(),
+        same ? null : new CompareRevisions(desk).call(before.address(), now.address()),
+        carried.keptAsInVariant());
+  }
+
+  private Revision newest(Address variant) {
+    if (variant.variant().isEmpty()) {
+      throw new Refusal(
+          Refusal.Reason.INVALID,
+          variant.toString(),
+          "Improvements are carried into a variant, and this is the main line.",
+          "Name the variant, as in seeded-lupin-bun/egg-free.");
+    }
+    return desk.notebook().newest(variant);
+  }
+
+  private Optional<Merged> merged(Address variant, Choices choices) {
+    Optional<Merged> merged = new VariantWriter(desk.notebook()).preview(variant);
+    if (choices.isEmpty()) {
+      return merged;
+    }
+    if (merged.isPresent() && merged.get() instanceof Merged.Conflicting open) {
+      return Optional.of(FormulaMerge.resolve(open, among(choices, open.conflicts())));
+    }
+    among(choices, List.of());
+    return merged;
+  }
+
+  private static Map<String, io.ovenmark.change.Choice> among(
+      Choices choices, List<io.ovenmark.change.Conflict> conflicts) {
+    try {
+      return choices.among(conflicts);
+    } catch (IllegalArgumentException e) {
+      throw Refusal.of("choice", e);
+    }
+  }
+
+  private WriteViews.CarryWritten answer(
+      String outcome,
+      Revision newest,
+      List<Views.ChangeView> changes,
+      List<WriteViews.ConflictView> conflicts,
+      List<String> notes) {
+    return new WriteViews.CarryWritten(
+        outcome,
+        WriteParts.revision(newest),
+        main(newest),
+        changes,
+        conflicts,
+        List.copyOf(notes),
+        null,
+        List.of());
+  }
+
+  private WriteViews.RevisionView main(Revision variant) {
+    Address main = Address.latest(variant.address().formula(), Optional.empty());
+    return WriteParts.revision(desk.notebook().newest(main));
+  }
+
+  private List<Views.ChangeView> changes(Revision before, Formula after) {
+    Address main = Address.latest(before.address().formula(), Optional.empty());
+    return WriteParts.changes(
+        desk.notebook().formula(before),
+        desk.notebook().at(before.commit()),
+        after,
+        desk.notebook().latest(main));
+  }
+}

@@ -1,0 +1,53 @@
+package io.ovenmark.desk;
+
+import io.ovenmark.notebook.By;
+import io.ovenmark.notebook.Notebook;
+import io.ovenmark.notebook.NotebookSettings;
+import io.ovenmark.notebook.Refusal;
+import io.ovenmark.notebook.store.Author;
+import io.ovenmark.notebook.store.GitStore;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.function.Function;
+
+/**
+ * Makes a notebook. The one verb that needs no desk.
+ *
+ * <pre>{@code
+ * new CreateNotebook().call(folder, "Saltmarsh bench", configured -> by);
+ * }</pre>
+ */
+public final class CreateNotebook {
+  /**
+   * Makes a notebook in a folder.
+   *
+   * @param folder where; made when it does not exist
+   * @param title its title, not blank
+   * @param by gives who makes it and when; is told who the user is by Git's configuration
+   * @return what was made
+   * @throws Refusal when there is a notebook already, or the folder is a file
+   */
+  public WriteViews.NotebookMade call(
+      Path folder, String title, Function<Optional<Author>, By> by) {
+    if (title.isBlank()) {
+      throw new Refusal(
+          Refusal.Reason.INVALID, "title", "A notebook needs a title.", "Give it one.");
+    }
+    if (Files.exists(folder) && !Files.isDirectory(folder)) {
+      throw new Refusal(
+          Refusal.Reason.INVALID,
+          folder.toString(),
+          "This is a file, and a notebook is a folder.",
+          "Choose another name.");
+    }
+    Optional<Author> configured;
+    try (GitStore store = GitStore.create(folder)) {
+      configured = store.configuredAuthor();
+    }
+    NotebookSettings settings = NotebookSettings.titled(title.strip());
+    try (Notebook made = Notebook.create(folder, settings, by.apply(configured))) {
+      return new WriteViews.NotebookMade(made.folder().toString(), settings.title());
+    }
+  }
+}

@@ -1,0 +1,73 @@
+package io.ovenmark.desk;
+
+import io.ovenmark.notebook.Address;
+import io.ovenmark.notebook.By;
+import io.ovenmark.notebook.RecordWriter;
+import io.ovenmark.notebook.Refusal;
+import io.ovenmark.notebook.Revision;
+import io.ovenmark.notebook.store.TagFacts;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Marks a revision as published. What its goal or its figures leave open is said, not refused: the
+ * person decides.
+ *
+ * <pre>{@code
+ * new PublishRevision(desk).call(Address.parse("seeded-lupin-bun@13"), "The winter bun", by);
+ * }</pre>
+ */
+public final class PublishRevision {
+  private final Desk desk;
+
+  /**
+   * Works on a desk.
+   *
+   * @param desk the desk
+   */
+  public PublishRevision(Desk desk) {
+    this.desk = desk;
+  }
+
+  /**
+   * Publishes.
+   *
+   * @param address the revision
+   * @param note what is published, and where; not blank
+   * @param by who and when
+   * @return what was marked
+   * @throws Refusal when there is no such revision, or it is a file edited by hand
+   * @throws io.ovenmark.notebook.store.StoreException when it is published already
+   */
+  public WriteViews.Published call(Address address, String note, By by) {
+    if (address.point().kind() == Address.Point.Kind.EDITED) {
+      throw new Refusal(
+          Refusal.Reason.INVALID,
+          address.toString(),
+          "A file that was edited by hand is not a revision yet.",
+          "Commit it first with: ovenmark revise " + address.line());
+    }
+    Revision revision = desk.notebook().revision(address);
+    Desk.Sheet sheet = desk.sheet(revision, desk.notebook().bakes(address.formula()));
+    TagFacts tag = new RecordWriter(desk.notebook()).publish(revision, note, by);
+    Views.GoalView goal = sheet.goal().map(GoalViews::view).orElse(null);
+    List<String> remarks = new ArrayList<>();
+    if (goal != null && !Boolean.TRUE.equals(goal.met())) {
+      remarks.add(
+          goal.met() == null
+              ? "Whether it meets its goal is not known; see: ovenmark show " + revision.address()
+              : "It does not meet its goal; see: ovenmark show " + revision.address());
+    }
+    if (!sheet.worksheet().unknowns().isEmpty()) {
+      remarks.add("Some of its figures are not fully known; they say so where they are shown.");
+    }
+    if (!sheet.worksheet().allergensUnknownIn().isEmpty()) {
+      remarks.add(
+          "Allergens are unknown in "
+              + String.join(", ", sheet.worksheet().allergensUnknownIn())
+              + ": read the packages before it is served.");
+    }
+    return new WriteViews.Published(
+        WriteParts.revision(revision), tag.name(), tag.message(), goal, List.copyOf(remarks));
+  }
+}

@@ -1,0 +1,121 @@
+package io.ovenmark.desk;
+
+import io.ovenmark.change.Change;
+import io.ovenmark.change.ChangeSentences;
+import io.ovenmark.change.Conflict;
+import io.ovenmark.change.FormulaDiff;
+import io.ovenmark.formula.Formula;
+import io.ovenmark.notebook.Address;
+import io.ovenmark.notebook.Contents;
+import io.ovenmark.notebook.Refusal;
+import io.ovenmark.notebook.Revision;
+import io.ovenmark.pantry.Food;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** The parts that the records of what was committed are made of. */
+final class WriteParts {
+  private WriteParts() {}
+
+  static WriteViews.RevisionView revision(Revision revision) {
+    return new WriteViews.RevisionView(
+        revision.address().toString(),
+        revision.address().formula(),
+        revision.address().variant().orElse(null),
+        revision.number(),
+        revision.commit().hex(),
+        revision.blob().hex(),
+        revision.time().toString(),
+        revision.author().name(),
+        revision.note());
+  }
+
+  static List<WriteViews.ConflictView> conflicts(List<Conflict> conflicts) {
+    return conflicts.stream()
+        .map(
+            each ->
+                new WriteViews.ConflictView(
+                    each.path(),
+                    each.sentence(),
+                    each.base().orElse(null),
+                    each.ours().orElse(null),
+                    each.theirs().orElse(null)))
+        .toList();
+  }
+
+  /** Refuses a goal that a notebook does not have. */
+  static void requireGoal(Contents contents, Formula formula) {
+    if (formula.goal().isEmpty() || contents.goal(formula.goal().get()).isPresent()) {
+      return;
+    }
+    String goal = formula.goal().get();
+    List<String> goals = contents.goals();
+    throw new Refusal(
+        Refusal.Reason.NOT_FOUND,
+        "goal",
+        "There is no goal \"" + goal + "\" in this notebook.",
+        (goals.isEmpty() ? "" : "Its goals are " + String.join(", ", goals) + ". ")
+            + "Add one with: ovenmark goal add " + goal);
+  }
+
+  /** The line of history that an address stands on. */
+  static Address line(Address address) {
+    return Address.latest(address.formula(), address.variant());
+  }
+
+  /** The revision before another one on its line of history. */
+  static Optional<Revision> before(Desk desk, Revision revision) {
+    return desk.notebook().revisions(revision.address()).stream()
+        .filter(each -> each.number() < revision.number())
+        .reduce((first, second) -> second);
+  }
+
+  /** What a revision changed against the one before it; null for the first. */
+  static ComparisonViews.ComparisonView comparison(Desk desk, Revision revision) {
+    return before(desk, revision)
+        .map(before -> new CompareRevisions(desk).call(before.address(), revision.address()))
+        .orElse(null);
+  }
+
+  /** What a revision changed against the one before it, in words; none for the first. */
+  static List<Views.ChangeView> changes(Desk desk, Revision revision) {
+    return before(desk, revision)
+        .map(
+            before ->
+                changes(
+                    desk.notebook().formula(before),
+                    desk.notebook().at(before.commit()),
+                    desk.notebook().formula(revision),
+                    desk.notebook().at(revision.commit())))
+        .orElse(List.of());
+  }
+
+  /** What differs between two formulas, in words, with the names of the foods. */
+  static List<Views.ChangeView> changes(
+      Formula from, Contents fromFoods, Formula to, Contents toFoods) {
+    ChangeSentences sentences =
+        new ChangeSentences(
+            id ->
+                to.line(id)
+                    .or(() -> from.line(id))
+                    .map(found -> name(found.food(), toFoods, fromFoods))
+                    .orElse(id),
+            food -> name(food, toFoods, fromFoods));
+    return FormulaDiff.between(from, to).stream()
+        .map(change -> new Views.ChangeView(kind(change), sentences.of(change)))
+        .toList();
+  }
+
+  private static String name(String food, Contents now, Contents old) {
+    return now.food(food).or(() -> old.food(food)).map(Food::name).orElse(food.replace('-', ' '));
+  }
+
+  private static String kind(Change change) {
+    return change
+        .getClass()
+        .getSimpleName()
+        .replaceAll("([a-z])([A-Z])", "$1_$2")
+        .toLowerCase(Locale.ROOT);
+  }
+}
