@@ -1,5 +1,6 @@
 package io.ovenmark.bake;
 
+import io.ovenmark.measure.Quoting;
 import io.ovenmark.measure.Temperature;
 import java.util.ArrayList;
 import java.util.List;
@@ -26,13 +27,13 @@ public final class BakeGrid {
   public static List<Piece> read(String text) {
     String[] sides = BETWEEN.split(text.strip(), -1);
     if (sides.length != 2) {
-      throw PieceWord.bad("The grid " + PieceWord.shown(text) + " is not understood.", EXAMPLE);
+      throw PieceWord.bad("The grid " + Quoting.quote(text) + " is not understood.", EXAMPLE);
     }
     List<String> temperatures = values(text, sides[0]);
     List<String> times = values(text, sides[1]);
     if ((long) temperatures.size() * times.size() > PieceText.MOST_PIECES) {
       throw PieceWord.bad(
-          "The grid " + PieceWord.shown(text) + " has more than " + PieceText.MOST_PIECES
+          "The grid " + Quoting.quote(text) + " has more than " + PieceText.MOST_PIECES
               + " pieces.",
           "Record it as several bakes.");
     }
@@ -55,7 +56,7 @@ public final class BakeGrid {
       String value = PieceMeasure.isNumber(part) ? part + unit : part;
       if (values.contains(value)) {
         throw PieceWord.bad(
-            "\"" + value + "\" stands twice in the grid " + PieceWord.shown(text) + ".",
+            "\"" + value + "\" stands twice in the grid " + Quoting.quote(text) + ".",
             "Keep one of them.");
       }
       values.add(value);

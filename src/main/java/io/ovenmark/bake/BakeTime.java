@@ -1,5 +1,6 @@
 package io.ovenmark.bake;
 
+import io.ovenmark.measure.Quoting;
 import java.time.Clock;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -35,7 +36,7 @@ public final class BakeTime {
       time = parse(text.strip().replaceFirst("(?<=\\d) +(?=\\d)", "T"), now, clock.getZone());
     } catch (DateTimeException e) {
       throw PieceWord.bad(
-          PieceWord.shown(text) + " is not a date and time.", EXAMPLE);
+          Quoting.quote(text) + " is not a date and time.", EXAMPLE);
     }
     if (time.isAfter(now.plusDays(1))) {
       throw PieceWord.bad("The bake lies in the future: " + time + ".", EXAMPLE);

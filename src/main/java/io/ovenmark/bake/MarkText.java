@@ -1,5 +1,6 @@
 package io.ovenmark.bake;
 
+import io.ovenmark.measure.Quoting;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -24,7 +25,7 @@ public final class MarkText {
     Matcher matcher = SHAPE.matcher(text);
     if (!matcher.matches() || matcher.group(2).isEmpty() || matcher.group(3).isEmpty()) {
       throw PieceWord.bad(
-          "The mark " + PieceWord.shown(text) + " is not understood.",
+          "The mark " + Quoting.quote(text) + " is not understood.",
           "Write the piece and its place from 0 to 1, from the left and from above: a=0.3,0.4");
     }
     String id = matcher.group(1);
@@ -38,7 +39,7 @@ public final class MarkText {
     double y = Double.parseDouble(matcher.group(3));
     if (x > 1 || y > 1) {
       throw PieceWord.bad(
-          "The mark " + PieceWord.shown(text) + " lies outside the picture.",
+          "The mark " + Quoting.quote(text) + " lies outside the picture.",
           "Use numbers from 0 (left, upper edge) to 1 (right, lower edge).");
     }
     return new Photo.Mark(id, x, y);

@@ -1,5 +1,6 @@
 package io.ovenmark.bake;
 
+import io.ovenmark.measure.Quoting;
 import io.ovenmark.measure.Temperature;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -88,7 +89,7 @@ final class PieceDraft {
   }
 
   private String inPiece() {
-    return ", in the piece " + PieceWord.shown(written) + ".";
+    return ", in the piece " + Quoting.quote(written) + ".";
   }
 
   private String bareField(PieceWord word) {
@@ -96,12 +97,12 @@ final class PieceDraft {
         word.quoted() ? Optional.empty() : PieceMeasure.bareField(word.text());
     if (field.isEmpty()) {
       throw PieceWord.bad(
-          PieceWord.shown(word.text()) + " is not understood" + inPiece(),
+          Quoting.quote(word.text()) + " is not understood" + inPiece(),
           "Put several words in quotes, as in note='dark at the edge'. " + EXAMPLE);
     }
     if (field.get().isEmpty()) {
       throw PieceWord.bad(
-          PieceWord.shown(word.text()) + " has no unit" + inPiece(),
+          Quoting.quote(word.text()) + " has no unit" + inPiece(),
           "Write for example 190C for the oven or 24min for the time.");
     }
     return field.get();

@@ -1,6 +1,7 @@
 package io.ovenmark.bake;
 
 import io.ovenmark.measure.Amount;
+import io.ovenmark.measure.Quoting;
 import java.math.BigDecimal;
 import java.util.Locale;
 import java.util.Optional;
@@ -43,7 +44,7 @@ final class PieceMeasure {
     OptionalDouble minutes = readMinutes(value);
     if (minutes.isEmpty()) {
       throw PieceWord.bad(
-          "The time " + PieceWord.shown(value) + " is not understood.",
+          "The time " + Quoting.quote(value) + " is not understood.",
           "Write it as in 24min or 1h10min.");
     }
     return minutes.getAsDouble();
@@ -69,14 +70,14 @@ final class PieceMeasure {
         .orElseThrow(
             () ->
                 PieceWord.bad(
-                    PieceWord.shown(value) + " is not a mass.", "Write it as in 95g or 3.4oz."));
+                    Quoting.quote(value) + " is not a mass.", "Write it as in 95g or 3.4oz."));
   }
 
   static double millimetres(String value) {
     Matcher matcher = LENGTH.matcher(value.toLowerCase(Locale.ROOT));
     if (!matcher.matches()) {
       throw PieceWord.bad(
-          "The length " + PieceWord.shown(value) + " is not understood.",
+          "The length " + Quoting.quote(value) + " is not understood.",
           "Write it as in 88mm, 8.8cm or 3.5in.");
     }
     BigDecimal number = new BigDecimal(matcher.group(1));
@@ -90,7 +91,7 @@ final class PieceMeasure {
   static double number(String value) {
     if (!isNumber(value)) {
       throw PieceWord.bad(
-          PieceWord.shown(value) + " is not a number.",
+          Quoting.quote(value) + " is not a number.",
           "Write digits with a point for decimals, and commas between several, as in 7,8.5,6.");
     }
     return Double.parseDouble(value.replace('−', '-'));

@@ -1,5 +1,6 @@
 package io.ovenmark.bake;
 
+import io.ovenmark.measure.Quoting;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
@@ -13,8 +14,6 @@ import java.util.Set;
  * @param quoted whether any of it stood in quotes
  */
 record PieceWord(String name, String text, List<String> parts, boolean quoted) {
-  private static final int SHOWN = 60;
-
   /** Words that belong to the number before them: {@code 190 °C}, {@code 24 min}. */
   private static final Set<String> UNITS =
       Set.of(
@@ -37,11 +36,6 @@ record PieceWord(String name, String text, List<String> parts, boolean quoted) {
 
   static IllegalArgumentException bad(String sentence, String remedy) {
     return new IllegalArgumentException(sentence + "\n" + remedy);
-  }
-
-  static String shown(String text) {
-    String line = text.replaceAll("\\s+", " ").strip();
-    return "\"" + (line.length() > SHOWN ? line.substring(0, SHOWN) + "…" : line) + "\"";
   }
 
   /** A place in the text. */
@@ -113,7 +107,7 @@ record PieceWord(String name, String text, List<String> parts, boolean quoted) {
       }
       if (end < 0) {
         throw bad(
-            "A quote is not closed in the piece " + shown(text) + ".",
+            "A quote is not closed in the piece " + Quoting.quote(text) + ".",
             "Put one quote before and one after the words.");
       }
       String part = text.substring(at + 1, end);

@@ -113,7 +113,7 @@ public final class AddFood {
                 () ->
                     new Refusal(
                         Refusal.Reason.NOT_FOUND,
-                        slug,
+                        "food " + slug,
                         "The built-in table has no food \"" + slug + "\".",
                         "Find one with: ovenmark pantry find, or give the figures of its label,"
                             + " with --us or --eu."));

@@ -91,7 +91,7 @@ final class BakeParts {
     List<String> ids = bakes.stream().map(Bake::id).toList();
     return new Refusal(
         Refusal.Reason.NOT_FOUND,
-        id,
+        "bake " + id,
         "There is no bake \"" + id + "\" of " + formula + ".",
         ids.isEmpty()
             ? "It has not been baked yet; record a bake with: ovenmark bake add " + formula

@@ -122,7 +122,7 @@ final class FoodParts {
                 : "Perhaps you mean " + String.join(" or ", near) + ".";
     return new Refusal(
         Refusal.Reason.NOT_FOUND,
-        slug,
+        "food " + slug,
         "The pantry has no food \"" + slug + "\".",
         contents.foods().contains(slug) ? "" : hint);
   }

@@ -162,7 +162,7 @@ public final class SaveGoal {
           .forEach(near::add);
       throw new Refusal(
           Refusal.Reason.NOT_FOUND,
-          food,
+          "food " + food,
           "Neither the pantry nor the built-in table has a food \"" + food + "\".",
           near.isEmpty()
               ? "Find it with: ovenmark pantry find"

@@ -99,7 +99,7 @@ public final class ShowGoal {
     List<String> goals = contents.goals();
     return new Refusal(
         Refusal.Reason.NOT_FOUND,
-        slug,
+        "goal " + slug,
         "There is no goal \"" + slug + "\" in this notebook.",
         (goals.isEmpty() ? "" : "Its goals are " + String.join(", ", goals) + ". ")
             + "Add one with: ovenmark goal add " + slug);

@@ -1,6 +1,7 @@
 package io.ovenmark.goal;
 
 import io.ovenmark.json.Extras;
+import io.ovenmark.measure.Quoting;
 import io.ovenmark.worksheet.Basis;
 import io.ovenmark.worksheet.Figure;
 import java.math.BigDecimal;
@@ -89,7 +90,7 @@ public final class LimitText {
       Figure figure = figure(text, one.group(1));
       return oneBound(text, figure, stated, one.group(2), one.group(3), one.group(4));
     }
-    throw bad("The limit " + shown(text) + " is not understood.", EXAMPLE);
+    throw bad("The limit " + Quoting.quote(text) + " is not understood.", EXAMPLE);
   }
 
   /** The two bounds as {@code 3 g to 4 g}. */
@@ -142,7 +143,7 @@ public final class LimitText {
     if (!fits) {
       throw bad(
           "The " + figure.label() + " is not stated per " + basis.get().label()
-              + ", in the limit " + shown(text) + ".",
+              + ", in the limit " + Quoting.quote(text) + ".",
           "Leave out \"per " + basis.get().label() + "\".");
     }
     return new Limit(figure, basis.orElse(Basis.PIECE), least, most, Extras.NONE);
@@ -160,7 +161,7 @@ public final class LimitText {
       return OptionalDouble.of(value.movePointLeft(3).doubleValue());
     }
     throw bad(
-        "The " + figure.label() + " is not measured in " + unit + ", in the limit " + shown(text)
+        "The " + figure.label() + " is not measured in " + unit + ", in the limit " + Quoting.quote(text)
             + ".",
         figure.unit().isEmpty() ? "Leave out the unit." : "Use " + figure.unit() + ".");
   }
@@ -182,17 +183,12 @@ public final class LimitText {
     if (other == null) {
       throw bad(
           "\"" + words + "\" is not a figure that a limit can be set on, in the limit "
-              + shown(text) + ".",
+              + Quoting.quote(text) + ".",
           "Use one of "
               + Arrays.stream(Figure.values()).map(Figure::key).collect(Collectors.joining(", "))
               + ".");
     }
     return other;
-  }
-
-  private static String shown(String text) {
-    String line = text.replaceAll("\\s+", " ").strip();
-    return "\"" + (line.length() > 60 ? line.substring(0, 60) + "…" : line) + "\"";
   }
 
   private static IllegalArgumentException bad(String sentence, String remedy) {

@@ -1,6 +1,7 @@
 package io.ovenmark.pantry;
 
 import io.ovenmark.measure.Quantity;
+import io.ovenmark.measure.Quoting;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -123,7 +124,7 @@ public final class FoodEdit {
       double number = FoodText.number(name, value, nutrient.unit());
       if (number > FoodCodec.greatest(nutrient)) {
         throw FoodText.bad(
-            "100 g of a food cannot have " + FoodText.shown(value) + " of " + nutrient.label() + ".",
+            "100 g of a food cannot have " + Quoting.quote(value) + " of " + nutrient.label() + ".",
             "Give the figure per 100 g, at most "
                 + HouseholdNames.number(FoodCodec.greatest(nutrient)) + " " + nutrient.unit() + ".");
       }

@@ -1,6 +1,7 @@
 package io.ovenmark.pantry;
 
 import io.ovenmark.measure.Amount;
+import io.ovenmark.measure.Quoting;
 import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.Locale;
@@ -69,7 +70,7 @@ public final class FoodText {
     Optional<LabelValue> figure = label(fact.getKey(), fact.getValue());
     if (figure.isEmpty() && nutrient(fact.getKey()).isPresent()) {
       throw bad(
-          "A label does not state " + shown(fact.getKey()) + ".",
+          "A label does not state " + Quoting.quote(fact.getKey()) + ".",
           "Use " + labelNames() + "; set other figures per 100 g afterwards.");
     }
     return figure;
@@ -116,7 +117,7 @@ public final class FoodText {
     Matcher matcher = FIGURE.matcher(value.strip());
     if (!matcher.matches()) {
       throw bad(
-          "\"" + name + "\" needs a number, not " + shown(value) + ".",
+          "\"" + name + "\" needs a number, not " + Quoting.quote(value) + ".",
           "Write it as in " + name + "=12, with a point for decimals.");
     }
     BigDecimal number = new BigDecimal(matcher.group(1));
@@ -157,7 +158,7 @@ public final class FoodText {
     double density = matcher.matches() ? Double.parseDouble(matcher.group(1)) : 0;
     if (!(density >= 0.01 && density <= 25)) {
       throw bad(
-          "The density " + shown(text) + " is not understood or out of range.",
+          "The density " + Quoting.quote(text) + " is not understood or out of range.",
           "Write grams a millilitre from 0.01 to 25, as in 0.55 g/ml.");
     }
     return density;
@@ -174,7 +175,7 @@ public final class FoodText {
     Matcher matcher = PRICE.matcher(text.strip());
     if (!matcher.matches()) {
       throw bad(
-          "The price " + shown(text) + " is not understood.",
+          "The price " + Quoting.quote(text) + " is not understood.",
           "Write amount, currency and what it buys, as in \"3.20 EUR for 1000 g\".");
     }
     String content = matcher.group(3).strip();
@@ -210,7 +211,7 @@ public final class FoodText {
               .orElseThrow(
                   () ->
                       bad(
-                          shown(word) + " is not an allergen that is known here.",
+                          Quoting.quote(word) + " is not an allergen that is known here.",
                           "Use none, unknown, or one of "
                               + Arrays.stream(Allergen.values())
                                   .map(Allergen::key)
@@ -233,7 +234,7 @@ public final class FoodText {
         .orElseThrow(
             () ->
                 bad(
-                    shown(text) + " is not a kind of food.",
+                    Quoting.quote(text) + " is not a kind of food.",
                     "Use one of "
                         + Arrays.stream(FoodKind.values())
                             .map(FoodKind::key)
@@ -255,7 +256,7 @@ public final class FoodText {
         .filter(mass -> mass.signum() > 0)
         .map(BigDecimal::doubleValue)
         .orElseThrow(
-            () -> bad(shown(text) + " cannot be " + what + ".", "Write a mass, such as 30 g."));
+            () -> bad(Quoting.quote(text) + " cannot be " + what + ".", "Write a mass, such as 30 g."));
   }
 
   /** A name and its value, written {@code name=value}. */
@@ -263,14 +264,9 @@ public final class FoodText {
     int sign = text.indexOf('=');
     if (sign < 1) {
       throw bad(
-          shown(text) + " is not understood.", "Write a name and a value, as in protein=12.");
+          Quoting.quote(text) + " is not understood.", "Write a name and a value, as in protein=12.");
     }
     return Map.entry(text.substring(0, sign).strip(), text.substring(sign + 1).strip());
-  }
-
-  static String shown(String text) {
-    String line = text.replaceAll("\\s+", " ").strip();
-    return "\"" + (line.length() > 60 ? line.substring(0, 60) + "…" : line) + "\"";
   }
 
   static IllegalArgumentException bad(String sentence, String remedy) {
