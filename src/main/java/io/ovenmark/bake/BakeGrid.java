@@ -53,7 +53,7 @@ public final class BakeGrid {
     String unit = parts[parts.length - 1].replaceFirst("^[-−]?[0-9.]*", "").strip();
     List<String> values = new ArrayList<>();
     for (String part : parts) {
-      String value = PieceMeasure.isNumber(part) ? part + unit : part;
+      String value = (PieceMeasure.isNumber(part) ? part + unit : part).replaceAll("\\s", "");
       if (values.contains(value)) {
         throw PieceWord.bad(
             "\"" + value + "\" stands twice in the grid " + Quoting.quote(text) + ".",
