@@ -16,7 +16,7 @@ import javax.imageio.ImageWriteParam;
 import javax.imageio.ImageWriter;
 
 /** Draws pictures for tests and writes what cameras write into them. */
-final class Pictures {
+public final class Pictures {
   static final int RED = 0xe02020;
   static final int GREEN = 0x20a030;
   static final int BLUE = 0x2040d0;
@@ -25,7 +25,7 @@ final class Pictures {
   private Pictures() {}
 
   /** Red upper left, green upper right, blue lower left, yellow lower right, grey between. */
-  static BufferedImage corners(int width, int height) {
+  public static BufferedImage corners(int width, int height) {
     BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
     for (int y = 0; y < height; y++) {
       for (int x = 0; x < width; x++) {
@@ -44,7 +44,7 @@ final class Pictures {
     return image;
   }
 
-  static byte[] jpeg(BufferedImage image) {
+  public static byte[] jpeg(BufferedImage image) {
     ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
     try {
       ByteArrayOutputStream out = new ByteArrayOutputStream();
@@ -60,7 +60,7 @@ final class Pictures {
     }
   }
 
-  static byte[] png(BufferedImage image) {
+  public static byte[] png(BufferedImage image) {
     try {
       ByteArrayOutputStream out = new ByteArrayOutputStream();
       ImageIO.write(image, "png", out);
@@ -70,7 +70,7 @@ final class Pictures {
     }
   }
 
-  static BufferedImage read(byte[] bytes) {
+  public static BufferedImage read(byte[] bytes) {
     try {
       return ImageIO.read(new ByteArrayInputStream(bytes));
     } catch (IOException e) {
@@ -79,7 +79,7 @@ final class Pictures {
   }
 
   /** A JPEG with one more application segment behind its beginning. */
-  static byte[] withSegment(byte[] jpeg, int marker, byte[]... parts) {
+  public static byte[] withSegment(byte[] jpeg, int marker, byte[]... parts) {
     int length = 2;
     for (byte[] part : parts) {
       length += part.length;
@@ -92,11 +92,11 @@ final class Pictures {
     return out.put(jpeg, 2, jpeg.length - 2).array();
   }
 
-  static byte[] withExif(byte[] jpeg, Exif exif) {
+  public static byte[] withExif(byte[] jpeg, Exif exif) {
     return withSegment(jpeg, 0xe1, "Exif\0\0".getBytes(StandardCharsets.US_ASCII), exif.tiff());
   }
 
-  static byte[] withXmp(byte[] jpeg, String properties) {
+  public static byte[] withXmp(byte[] jpeg, String properties) {
     String packet =
         "<x:xmpmeta xmlns:x=\"adobe:ns:meta/\"><rdf:RDF"
             + " xmlns:rdf=\"http://www.w3.org/1999/02/22-rdf-syntax-ns#\"><rdf:Description"
@@ -110,7 +110,7 @@ final class Pictures {
   }
 
   /** The beginning of a PNG whose header states a size; its pixels are not there. */
-  static byte[] pngHeader(int width, int height, int depth, int colour) {
+  public static byte[] pngHeader(int width, int height, int depth, int colour) {
     ByteBuffer header =
         ByteBuffer.allocate(17)
             .put("IHDR".getBytes(StandardCharsets.US_ASCII))
@@ -130,34 +130,34 @@ final class Pictures {
   }
 
   /** What a camera notes: a TIFF structure with up to three folders (TIFF 6.0, Exif 2.32). */
-  static final class Exif {
+  public static final class Exif {
     private record Tag(int id, int type, int count, byte[] value) {}
 
     private final List<Tag> first = new ArrayList<>();
     private final List<Tag> details = new ArrayList<>();
     private final List<Tag> place = new ArrayList<>();
 
-    Exif orientation(int value) {
+    public Exif orientation(int value) {
       first.add(new Tag(0x0112, 3, 1, new byte[] {0, (byte) value, 0, 0}));
       return this;
     }
 
-    Exif camera(String name) {
+    public Exif camera(String name) {
       first.add(text(0x0110, name));
       return this;
     }
 
-    Exif taken(String time) {
+    public Exif taken(String time) {
       details.add(text(0x9003, time));
       return this;
     }
 
-    Exif zone(String zone) {
+    public Exif zone(String zone) {
       details.add(text(0x9011, zone));
       return this;
     }
 
-    Exif at(int degreesNorth, int degreesEast) {
+    public Exif at(int degreesNorth, int degreesEast) {
       place.add(text(1, "N"));
       place.add(new Tag(2, 5, 3, degrees(degreesNorth)));
       place.add(text(3, "E"));
