@@ -11,8 +11,8 @@ import java.util.Set;
 final class BakeLine {
   private BakeLine() {}
 
-  /** Day, pieces, what was measured, findings: all that a line can hold. */
-  static String of(Views.BakeView bake) {
+  /** Name, pieces, what was measured, findings. */
+  static List<String> of(Views.BakeView bake) {
     Views.BakeSummary summary = bake.summary();
     List<String> parts = new ArrayList<>();
     parts.add(bake.id());
@@ -39,6 +39,6 @@ final class BakeLine {
     if (!bake.photos().isEmpty()) {
       parts.add(Figures.counted(bake.photos().size(), "photo", "photos"));
     }
-    return String.join(" · ", parts);
+    return List.copyOf(parts);
   }
 }

@@ -13,6 +13,7 @@ import picocli.CommandLine.Parameters;
 /** Carries the main line's improvements into a variant. */
 @Command(
     name = "carry",
+    header = "Carry improvements into a variant.",
     description = {
       "Carry what the main line improved since the fork, or since the last time, into a variant. The two"
           + " are merged line by line; where both changed the same, nothing is written, both sides are"
@@ -117,7 +118,7 @@ final class CarryCommand extends WritingCommand {
             + answer.from().address() + " changed the same.",
         "  ");
     WrittenText.conflicts(answer.conflicts(), OURS, THEIRS, err);
-    String field = answer.conflicts().get(0).field();
+    String field = WrittenText.shortField(answer.conflicts().get(0));
     err.blank();
     err.wrapped(
         "  hint:  Repeat the command with a --take for each field, such as --take " + field

@@ -10,6 +10,7 @@ import picocli.CommandLine.Parameters;
 /** Compares two revisions. */
 @Command(
     name = "compare",
+    header = "Compare two revisions.",
     description = {
       "Compare two states: what was changed, what that did to the figures and the goal, and what came"
           + " out of the oven. They may be revisions, variants, two formulas, or the file edited by"

@@ -6,6 +6,7 @@ import picocli.CommandLine.Command;
 /** Prints a script that completes the verbs and options in a shell. */
 @Command(
     name = "completion",
+    header = "Print a completion script for the shell.",
     description = {
       "Print a script that lets Bash and Zsh complete the commands and options. It speaks of a command"
           + " called ovenmark: an alias or a small script for java -jar ovenmark.jar."

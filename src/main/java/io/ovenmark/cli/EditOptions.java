@@ -8,6 +8,7 @@ import java.util.Stack;
 import picocli.CommandLine.IParameterConsumer;
 import picocli.CommandLine.Model.ArgSpec;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
@@ -58,13 +59,24 @@ final class EditOptions {
     public void consumeParameters(Stack<String> args, ArgSpec option, CommandSpec command) {
       if (args.isEmpty()) {
         throw new ParameterException(
-            command.commandLine(), "Missing required parameter for option " + option.paramLabel());
+            command.commandLine(),
+            "Missing required parameter for option '" + ((OptionSpec) option).longestName() + "' ("
+                + option.paramLabel() + ")");
       }
-      EditOptions options = (EditOptions) option.userObject();
-      String name = ((picocli.CommandLine.Model.OptionSpec) option).longestName().substring(2);
+      EditOptions options = options(option);
+      String name = ((OptionSpec) option).longestName().substring(2);
       options.edits.add(
           new ReviseFormula.Edit(
               ReviseFormula.Act.valueOf(name.toUpperCase(Locale.ROOT)), args.pop()));
+    }
+
+    /** The object that holds the option's field. */
+    private static EditOptions options(ArgSpec option) {
+      try {
+        return option.scope().get();
+      } catch (Exception e) {
+        throw new IllegalStateException(e);
+      }
     }
   }
 }

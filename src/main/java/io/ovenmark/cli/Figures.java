@@ -10,7 +10,12 @@ final class Figures {
 
   /** A figure in a narrow column: {@code 3.41}, {@code ≥ 3.1}, {@code 3 to 4}, {@code unknown}. */
   static String cell(Quantity quantity) {
-    return FigureText.of(quantity)
+    return brief(FigureText.of(quantity));
+  }
+
+  /** A figure's text made short for a table. */
+  static String brief(String text) {
+    return text
         .replace("at least ", "≥ ")
         .replace("at most ", "≤ ")
         .replace("between ", "")

@@ -10,6 +10,7 @@ import picocli.CommandLine.Command;
 /** Lists the formulas of a notebook. */
 @Command(
     name = "list",
+    header = "List the formulas.",
     description = {
       "List the formulas of the notebook with their variants, what a piece has, and whether the goal"
           + " is met."

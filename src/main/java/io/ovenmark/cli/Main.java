@@ -29,7 +29,8 @@ public final class Main {
             Clock.systemDefaultZone(),
             System.getProperty("user.name", ""),
             name -> Optional.ofNullable(System.getenv(name)).filter(value -> !value.isBlank()));
-    int code = Ovenmark.run(surroundings, args);
+    String[] words = Words.recovered(args, Path.of("/proc/self/cmdline"));
+    int code = Ovenmark.run(surroundings, words);
     surroundings.out().flush();
     surroundings.err().flush();
     System.exit(code);

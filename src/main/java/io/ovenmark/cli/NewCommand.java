@@ -21,6 +21,7 @@ import picocli.CommandLine.Parameters;
 /** Begins a formula, or a notebook. */
 @Command(
     name = "new",
+    header = "Begin a formula or a notebook.",
     description = {
       "Begin a formula in the notebook, or, without a name, begin a notebook in a folder.",
       "A formula starts empty, from a file or as a copy of a revision; lines and fields may be given at"

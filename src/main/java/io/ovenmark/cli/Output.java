@@ -2,6 +2,8 @@ package io.ovenmark.cli;
 
 import io.ovenmark.desk.Json;
 import java.io.PrintWriter;
+import java.util.List;
+import java.util.stream.Collectors;
 
 /**
  * Prints lines for people. Whatever comes from a notebook goes through it, so that no note, name or
@@ -9,6 +11,9 @@ import java.io.PrintWriter;
  * shown, not sent.
  */
 final class Output {
+  /** A space between words that belong together; of Unicode's private use, never printed. */
+  private static final char GLUE = '\uE000';
+
   private final PrintWriter out;
 
   Output(PrintWriter out) {
@@ -42,6 +47,24 @@ final class Output {
   void wrapped(String text, String indent) {
     for (String line : TextWidth.wrap(Printable.of(text), Ovenmark.WIDTH, indent)) {
       line(line);
+    }
+  }
+
+  /**
+   * Prints parts with dots between them; a line is broken between parts as long as they fit.
+   *
+   * @param start what stands before the first part
+   * @param parts texts
+   * @param indent what the second and later lines begin with
+   */
+  void parts(String start, List<String> parts, String indent) {
+    String text =
+        parts.stream()
+            .map(Printable::of)
+            .map(part -> TextWidth.of(part) < Ovenmark.WIDTH / 2 ? part.replace(' ', GLUE) : part)
+            .collect(Collectors.joining(GLUE + "· "));
+    for (String line : TextWidth.wrap(start + text, Ovenmark.WIDTH, indent)) {
+      line(line.replace(GLUE, ' '));
     }
   }
 

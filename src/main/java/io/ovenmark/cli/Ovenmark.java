@@ -79,6 +79,14 @@ final class Ovenmark implements Runnable {
   static int run(Surroundings surroundings, String... args) {
     Ovenmark root = new Ovenmark(surroundings);
     Complaints complaints = new Complaints(surroundings, () -> root.debug, List.of(args));
+    if (Words.isLost(args)) {
+      new Output(surroundings.err())
+          .wrapped(
+              "ovenmark: The command line holds letters that did not arrive; set the locale to one"
+                  + " with UTF-8, such as LC_ALL=C.UTF-8.",
+              "  ");
+      return ExitCode.USAGE.number();
+    }
     try {
       return commandLine(root, complaints).execute(args);
     } catch (RuntimeException | Error fault) {
@@ -93,12 +101,19 @@ final class Ovenmark implements Runnable {
     line.setErr(root.surroundings.err());
     line.setColorScheme(CommandLine.Help.defaultColorScheme(Ansi.OFF));
     line.setUsageHelpWidth(WIDTH);
+    abbreviate(line);
     line.setExpandAtFiles(false);
     line.setCaseInsensitiveEnumValuesAllowed(true);
     line.setParameterExceptionHandler((e, args) -> complaints.aboutUsage(e));
     line.setExecutionExceptionHandler((e, command, result) -> complaints.about(e));
     line.setExitCodeExceptionMapper(Complaints::code);
     return line;
+  }
+
+  /** Options stand in the list below the synopsis, not in it. */
+  private static void abbreviate(CommandLine line) {
+    line.getCommandSpec().usageMessage().abbreviateSynopsis(true);
+    line.getSubcommands().values().forEach(Ovenmark::abbreviate);
   }
 
   Surroundings surroundings() {

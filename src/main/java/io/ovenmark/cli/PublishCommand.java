@@ -10,6 +10,7 @@ import picocli.CommandLine.Parameters;
 /** Marks a revision as published. */
 @Command(
     name = "publish",
+    header = "Mark a revision as published.",
     description = {
       "Mark a revision as published, with an annotated Git tag. Whether it meets its goal is said, and"
           + " decided by you."

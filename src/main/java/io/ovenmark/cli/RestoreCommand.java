@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 /** Takes an earlier revision back. */
 @Command(
     name = "restore",
+    header = "Take an earlier revision back.",
     description = {
       "Take the content of an earlier revision back as the newest one. Nothing is lost: the revisions in"
           + " between stay, and the bakes of that content are found again."

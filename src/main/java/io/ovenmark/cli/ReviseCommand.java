@@ -15,6 +15,7 @@ import picocli.CommandLine.Parameters;
 /** Commits the next revision of a formula. */
 @Command(
     name = "revise",
+    header = "Commit the next revision.",
     description = {
       "Commit the next revision of a formula: with fields changed, with the content of a file, or, when"
           + " neither is given, with the file in the notebook that was edited by hand.",
@@ -24,8 +25,7 @@ import picocli.CommandLine.Parameters;
     footerHeading = "%nExamples:%n",
     footer = {
       "  ovenmark revise seeded-lupin-bun --set water=188g --note \"Crumb was dry\"",
-      "  ovenmark revise seeded-lupin-bun --set bake.temperature=205C --add caraway=2g"
-          + " --note-from-changes",
+      "  ovenmark revise seeded-lupin-bun --set water-=5g --add caraway=2g --note-from-changes",
       "  ovenmark revise seeded-lupin-bun --file edited.json --base 3 --note \"Softer dough\""
     })
 final class ReviseCommand extends WritingCommand {
@@ -151,7 +151,7 @@ final class ReviseCommand extends WritingCommand {
         "  ");
     WrittenText.conflicts(written.conflicts(), OURS, THEIRS, err);
     err.blank();
-    String field = written.conflicts().get(0).field();
+    String field = WrittenText.shortField(written.conflicts().get(0));
     err.wrapped(
         "  hint:  What you wrote is untouched. Repeat the command with --base "
             + written.base().revision() + " and a --take for each field, such as --take " + field

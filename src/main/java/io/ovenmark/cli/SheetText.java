@@ -45,7 +45,7 @@ final class SheetText {
       parts.add(sheet.author());
       parts.add("commit " + sheet.commit().substring(0, 10));
     }
-    out.wrapped(String.join(" · ", parts), "  ");
+    out.parts("", parts, "  ");
     if (sheet.note() != null) {
       out.wrapped("“" + sheet.note() + "”", "  ");
     }
@@ -243,6 +243,6 @@ final class SheetText {
       return;
     }
     out.heading("Bakes");
-    sheet.bakes().forEach(bake -> out.wrapped("  " + BakeLine.of(bake), "    "));
+    sheet.bakes().forEach(bake -> out.parts("  ", BakeLine.of(bake), "    "));
   }
 }

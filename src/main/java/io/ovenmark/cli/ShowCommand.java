@@ -9,6 +9,7 @@ import picocli.CommandLine.Parameters;
 /** Shows a revision worked out. */
 @Command(
     name = "show",
+    header = "Show a revision worked out.",
     description = {
       "Show a revision worked out: grams, percentages, yield, ratios, macros, goal, allergens and"
           + " bakes.",

@@ -14,6 +14,7 @@ import picocli.CommandLine.Parameters;
 /** Shows how a formula was developed. */
 @Command(
     name = "timeline",
+    header = "Show how a formula was developed.",
     description = {
       "Show how a formula was developed, newest first: notes, what changed, key figures of a piece,"
           + " bakes. A formula shows its main line with all variants, a variant its own line."
@@ -22,7 +23,7 @@ import picocli.CommandLine.Parameters;
     footer = "  ovenmark timeline seeded-lupin-bun --limit 3")
 final class TimelineCommand extends DeskCommand {
   private static final List<Figure> KEY_FIGURES =
-      List.of(Figure.NET_CARBOHYDRATE, Figure.PROTEIN, Figure.ENERGY, Figure.LIQUID_RATIO);
+      List.of(Figure.NET_CARBOHYDRATE, Figure.PROTEIN, Figure.LIQUID_RATIO);
 
   @Parameters(
       index = "0",
@@ -56,7 +57,8 @@ final class TimelineCommand extends DeskCommand {
         all.goal(),
         List.copyOf(all.revisions().subList(0, Math.min(limit, all.revisions().size()))),
         all.variants(),
-        all.editedByHand());
+        all.editedByHand(),
+        all.problems());
   }
 
   private static void text(Views.TimelineView answer, int all, Output out) {
@@ -66,7 +68,7 @@ final class TimelineCommand extends DeskCommand {
     if (answer.goal() != null) {
       head.add("goal " + answer.goal().name() + ": " + Figures.met(answer.goal().met()));
     }
-    out.line(String.join(" · ", head));
+    out.parts("", head, "  ");
     if (answer.editedByHand()) {
       out.wrapped(
           "The file on disk was edited by hand and is not yet a revision; see it with: ovenmark"
@@ -95,7 +97,7 @@ final class TimelineCommand extends DeskCommand {
       head.add("merge");
     }
     out.blank();
-    out.wrapped(String.join(" · ", head), "  ");
+    out.parts("", head, "  ");
     out.wrapped("  “" + entry.note() + "”", "  ");
     if (entry.published() != null) {
       out.wrapped("  published: " + firstLine(entry.published()), "    ");
@@ -106,12 +108,12 @@ final class TimelineCommand extends DeskCommand {
     }
     entry.problems().forEach(each -> out.wrapped("  " + each.where() + ": " + each.message(), "    "));
     if (entry.figures() != null) {
-      out.wrapped("  " + figures(entry), "  ");
+      out.parts("  ", figures(entry), "  ");
     }
-    entry.bakes().forEach(bake -> out.wrapped("  baked " + BakeLine.of(bake), "    "));
+    entry.bakes().forEach(bake -> out.parts("  baked ", BakeLine.of(bake), "    "));
   }
 
-  private static String figures(Views.TimelineEntry entry) {
+  private static List<String> figures(Views.TimelineEntry entry) {
     List<String> parts = new ArrayList<>();
     for (Figure figure : KEY_FIGURES) {
       parts.add(Figures.inWords(figure, entry.figures().figures().get(figure.key())));
@@ -119,7 +121,7 @@ final class TimelineCommand extends DeskCommand {
     if (entry.goalMet() != null) {
       parts.add("goal " + Figures.met(entry.goalMet()));
     }
-    return String.join(" · ", parts);
+    return parts;
   }
 
   private static String firstLine(String text) {

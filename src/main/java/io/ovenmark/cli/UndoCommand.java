@@ -11,6 +11,7 @@ import picocli.CommandLine.Parameters;
 /** Takes the last change back. */
 @Command(
     name = "undo",
+    header = "Take the last change back.",
     description = {
       "Take the last change of the notebook back, whatever it was: a revision, a bake, a food. The change"
           + " stays in the history, and undoing once more does it again. Name a variant to take back its"
@@ -51,6 +52,8 @@ final class UndoCommand extends WritingCommand {
               : "  now " + formula.address());
       formula.changes().forEach(change -> out.wrapped("    " + change.sentence(), "      "));
     }
-    out.line("To do it again: ovenmark undo" + (undone.line().equals("main") ? "" : " " + undone.line()));
+    out.line(
+        "To take this back: ovenmark undo"
+            + (undone.line().equals("main") ? "" : " " + undone.line()));
   }
 }

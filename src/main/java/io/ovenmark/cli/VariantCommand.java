@@ -12,6 +12,7 @@ import picocli.CommandLine.Parameters;
 /** Branches a variant. */
 @Command(
     name = "variant",
+    header = "Branch a variant for another goal.",
     description = {
       "Branch a variant of a formula for another dietary goal. It begins as the revision it is branched"
           + " from and has its own revisions from there; improvements of the main line can be carried"
@@ -19,7 +20,7 @@ import picocli.CommandLine.Parameters;
     },
     footerHeading = "%nExample:%n",
     footer =
-        "  ovenmark variant seeded-lupin-bun dairy-free --from 2 --note \"For guests without milk\"")
+        "  ovenmark variant seeded-lupin-bun seed-free --from 2 --note \"For guests without seeds\"")
 final class VariantCommand extends WritingCommand {
   @Parameters(
       index = "0",

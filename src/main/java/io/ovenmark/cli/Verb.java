@@ -79,7 +79,7 @@ abstract class Verb implements Callable<Integer> {
 
   /** Reads an address. */
   static Address address(String text) {
-    return checked("address", () -> Address.parse(text));
+    return checked("", () -> Address.parse(text));
   }
 
   /** Turns the refusal of a value type into one with a place. */

@@ -10,7 +10,15 @@ import java.util.Map;
 
 /** Prints what was committed. */
 final class WrittenText {
+  /** How many revisions in between are told one by one. */
+  private static final int MOST_TOLD = 3;
+
   private WrittenText() {}
+
+  /** A conflict's field as it may be typed: without the word "lines.". */
+  static String shortField(WriteViews.ConflictView conflict) {
+    return conflict.field().replaceFirst("^lines\\.", "");
+  }
 
   /** A revision that was committed, or that is there already. */
   static void print(WriteViews.RevisionWritten written, Output out) {
@@ -22,12 +30,15 @@ final class WrittenText {
     }
     revision(written.revision(), out);
     changes(written.changes(), written.comparison(), out);
-    for (WriteViews.RevisionView other : written.mergedWith()) {
-      out.wrapped(
-          "Merged with " + other.address() + " by " + other.author() + " (“" + other.note()
-              + "”), which came in between.",
-          "  ");
+    boolean more =
+        !written.mergedWith().isEmpty()
+            || !written.foodsAdded().isEmpty()
+            || !written.leftAsEditedByHand().isEmpty()
+            || !written.remarks().isEmpty();
+    if (more && !written.changes().isEmpty()) {
+      out.blank();
     }
+    merged(written.mergedWith(), out);
     if (!written.foodsAdded().isEmpty()) {
       out.wrapped(
           "Copied into the pantry: " + String.join(", ", written.foodsAdded()) + ".", "  ");
@@ -51,6 +62,22 @@ final class WrittenText {
 
   static void remarks(List<String> remarks, Output out) {
     remarks.forEach(remark -> out.wrapped(remark, "  "));
+  }
+
+  private static void merged(List<WriteViews.RevisionView> others, Output out) {
+    if (others.size() > MOST_TOLD) {
+      out.wrapped(
+          "Merged with the " + others.size() + " revisions that came in between, "
+              + others.get(0).address() + " to " + others.get(others.size() - 1).address() + ".",
+          "  ");
+      return;
+    }
+    for (WriteViews.RevisionView other : others) {
+      out.wrapped(
+          "Merged with " + other.address() + " by " + other.author() + " (“" + other.note()
+              + "”), which came in between.",
+          "  ");
+    }
   }
 
   private static void left(WriteViews.RevisionWritten written, Output out) {
@@ -81,24 +108,21 @@ final class WrittenText {
       figures(comparison, out);
       goal(comparison.goal(), out);
     }
-    if (!changes.isEmpty()) {
-      out.blank();
-    }
   }
 
   private static void figures(ComparisonViews.ComparisonView comparison, Output out) {
     Map<String, ComparisonViews.FigureDifference> figures =
         new LinkedHashMap<>(comparison.ratios());
     figures.putAll(comparison.macros().get("per_piece"));
-    Table table = new Table("a piece", ">○ before", ">● now", ">change").indent(2);
+    Table table = new Table("", ">○ before", ">● now", ">change").indent(2);
     figures.forEach(
         (key, figure) -> {
           if (!figure.fromText().equals(figure.toText())) {
             table.row(
-                Figures.name(key),
-                plain(figure.fromText(), figure.unit()),
-                plain(figure.toText(), figure.unit()),
-                figure.deltaText());
+                figure.label() + (figure.unit().isEmpty() ? "" : ", " + figure.unit()),
+                Figures.brief(plain(figure.fromText(), figure.unit())),
+                Figures.brief(plain(figure.toText(), figure.unit())),
+                Figures.brief(figure.deltaText()));
           }
         });
     if (!table.isEmpty()) {

@@ -13,7 +13,6 @@ import io.ovenmark.worksheet.EnergyRule;
 import io.ovenmark.worksheet.Figure;
 import io.ovenmark.worksheet.Policy;
 import io.ovenmark.worksheet.Worksheet;
-import io.ovenmark.worksheet.WorksheetLine;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -23,8 +22,8 @@ import java.util.Optional;
 /**
  * Compares every figure and splits its difference over its causes. Each figure is a product of sums
  * over lines, inverses of such sums, and single numbers ({@link Factor}), T being a macro of the
- * batch, B its mass, L and D its liquids and dry foods, N the pieces, k what is left after handling,
- * d the dough mass of a piece and s the share left after the oven:
+ * batch, B its mass, L and D its liquids and dry foods, N the pieces, k what is left after
+ * handling, d the dough mass of a piece and s the share left after the oven:
  *
  * <pre>
  * batch             T                     100 g dough   100 · T · 1/B
@@ -35,10 +34,10 @@ import java.util.Optional;
  * pieces            N, or B · k · 1/d
  * </pre>
  *
- * <p>The product is split by averaging over all orders in which its factors can change, the sums and
- * inverses then line by line, which is exact because they are linear in the lines ({@link
- * LineTerms}). When one side states pieces and the other the dough mass of a piece, the step from the
- * one number of pieces to the other is one cause.
+ * <p>The product is split by averaging over all orders in which its factors can change, the sums
+ * and inverses then line by line, which is exact because they are linear in the lines ({@link
+ * LineTerms}). When one side states pieces and the other the dough mass of a piece, the step from
+ * the one number of pieces to the other is one cause.
  */
 final class Attribution {
   private static final double ALL = 100;
@@ -46,7 +45,7 @@ final class Attribution {
   private final Worksheet from;
   private final Worksheet to;
   private final List<LineComparison> lines;
-  private final Map<String, String> names;
+  private final CauseTexts causes;
   private final LineTerms mass;
   private final Map<Figure, LineTerms> macros = new EnumMap<>(Figure.class);
   private final boolean samePolicy;
@@ -59,7 +58,7 @@ final class Attribution {
     this.from = from;
     this.to = to;
     this.lines = lines;
-    this.names = names;
+    this.causes = new CauseTexts(lines, names);
     this.mass = LineTerms.mass(lines);
     this.samePolicy = from.policy().equals(to.policy());
     this.sameLines = lines.stream().allMatch(Attribution::bringsTheSame);
@@ -110,7 +109,7 @@ final class Attribution {
       Quantity delta = after.minus(before);
       return new FigureComparison(figure, basis, before, after, delta, List.of());
     }
-    Ledger ledger = new Ledger(lines, names, ruleText(figure));
+    Ledger ledger = new Ledger(causes, ruleText(figure));
     Quantity delta = Quantity.known(Ledger.difference(before.low(), after.low()));
     split(figure, basis, before.low(), after.low(), ledger);
     return new FigureComparison(
@@ -166,18 +165,29 @@ final class Attribution {
       }
       case DOUGH_100_G -> product(ALL, List.of(new Sum(sum), new Inverse(mass)), ledger);
       case BAKED_100_G -> {
-        boolean water = figure == Figure.WATER;
-        Sum first = new Sum(water ? sum.minus(mass) : sum);
-        product(ALL, List.of(first, new Inverse(mass), share(true)), ledger);
-        if (water) {
-          double rawBefore = ALL + ALL * first.before() / mass.from() * keptBefore();
-          double rawAfter = ALL + ALL * first.after() / mass.to() * keptAfter();
-          double cutOff = (after > 0 ? 0 : -rawAfter) - (before > 0 ? 0 : -rawBefore);
-          ledger.single(Cause.CUT_OFF, "more was lost than the water it held", cutOff);
+        if (figure == Figure.WATER) {
+          waterOfBaked(sum.minus(mass), before, after, ledger);
+        } else {
+          product(ALL, List.of(new Sum(sum), new Inverse(mass), share(true)), ledger);
         }
       }
       default -> throw new IllegalStateException(basis.toString());
     }
+  }
+
+  /**
+   * Below 0, where the worksheet cuts the figure off, the cutting is a cause of its own; it is the
+   * only one where the cut figure is known though the water is not.
+   */
+  private void waterOfBaked(LineTerms others, double before, double after, Ledger ledger) {
+    double rawBefore = ALL + ALL * others.from() / mass.from() * keptBefore();
+    double rawAfter = ALL + ALL * others.to() / mass.to() * keptAfter();
+    double cutOff = after - before;
+    if (Double.isFinite(rawBefore) && Double.isFinite(rawAfter)) {
+      product(ALL, List.of(new Sum(others), new Inverse(mass), share(true)), ledger);
+      cutOff = (after > 0 ? 0 : -rawAfter) - (before > 0 ? 0 : -rawBefore);
+    }
+    ledger.single(Cause.CUT_OFF, "more was lost than the water it held", cutOff);
   }
 
   private void pieces(double before, double after, Ledger ledger) {
@@ -210,8 +220,7 @@ final class Attribution {
       double before = from.formula().yield().doughPerPieceGrams().getAsDouble();
       double after = to.formula().yield().doughPerPieceGrams().getAsDouble();
       return List.of(
-          new Single(Cause.DOUGH_PER_PIECE, doughPerPieceText(), before, after),
-          new Inverse(mass));
+          new Single(Cause.DOUGH_PER_PIECE, doughPerPieceText(), before, after), new Inverse(mass));
     }
     return List.of(kept(), inversePieces());
   }
@@ -220,14 +229,13 @@ final class Attribution {
     double before = from.formula().yield().handlingLossPercent().orElse(0);
     double after = to.formula().yield().handlingLossPercent().orElse(0);
     String text =
-        "handling loss "
-            + FigureText.change(Quantity.known(before), Quantity.known(after), "%");
+        "handling loss " + FigureText.change(Quantity.known(before), Quantity.known(after), "%");
     return new Single(Cause.HANDLING_LOSS, text, 1 - before / ALL, 1 - after / ALL);
   }
 
   private Factor inversePieces() {
     return new Single(
-        Cause.PIECES, piecesText(), inverse(from.pieces()), inverse(to.pieces()));
+        Cause.PIECES, piecesText(), inversePieces(from, mass.from()), inversePieces(to, mass.to()));
   }
 
   private Factor share(boolean inverse) {
@@ -250,8 +258,13 @@ final class Attribution {
     return 1 / to.bakedYield().share().low();
   }
 
-  private static double inverse(Quantity pieces) {
-    return pieces.isKnown() && pieces.low() > 0 ? 1 / pieces.low() : Double.NaN;
+  private static double inversePieces(Worksheet sheet, double batch) {
+    Yield yield = sheet.formula().yield();
+    if (yield.pieces().isPresent()) {
+      return 1.0 / yield.pieces().get();
+    }
+    double kept = 1 - yield.handlingLossPercent().orElse(0) / ALL;
+    return yield.doughPerPieceGrams().orElse(Double.NaN) / (batch * kept);
   }
 
   /** Splits a product. A divisor that is unknown on one side divides nothing there: no part. */

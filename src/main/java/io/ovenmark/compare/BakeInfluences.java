@@ -22,9 +22,9 @@ import java.util.TreeSet;
 import java.util.function.Function;
 
 /**
- * Gathers what differs between the bakes of two sides. Temperature, time and rack are those that the
- * pieces really had; where no piece of a side notes them, those that its formula prescribes. Steam,
- * vessel and further stages are as prescribed. A batch in one proportion to the other is one
+ * Gathers what differs between the bakes of two sides. Temperature, time and rack are those that
+ * the pieces really had; where no piece of a side notes them, those that its formula prescribes.
+ * Steam, vessel and further stages are as prescribed. A batch in one proportion to the other is one
  * influence, not one for each line.
  */
 final class BakeInfluences {
@@ -146,11 +146,7 @@ final class BakeInfluences {
   private void oven() {
     used(Kind.OVEN_TEMPERATURE, "temperature", BakeInfluences::heat, this::prescribedHeat);
     used(Kind.OVEN_TIME, "minutes", BakeInfluences::time, this::prescribedTime);
-    used(
-        Kind.OVEN,
-        "rack",
-        Piece::rack,
-        formula -> first(formula).flatMap(BakeSetting::rack));
+    used(Kind.OVEN, "rack", Piece::rack, formula -> first(formula).flatMap(BakeSetting::rack));
     Set<String> replaced = new TreeSet<>();
     for (Side side : List.of(comparison.from(), comparison.to())) {
       first(side.sheet().formula())
@@ -323,8 +319,7 @@ final class BakeInfluences {
         influences.stream()
             .filter(
                 influence ->
-                    influence.kind() != Kind.OVEN_TEMPERATURE
-                        && influence.kind() != Kind.OVEN_TIME)
+                    influence.kind() != Kind.OVEN_TEMPERATURE && influence.kind() != Kind.OVEN_TIME)
             .map(Influence::name)
             .toList();
     String rest =
@@ -334,9 +329,6 @@ final class BakeInfluences {
                 ? " Between them only the " + left.get(0) + " differs."
                 : " Between them " + Words.number(left.size()) + " things still differ.";
     return Optional.of(
-        "Pieces that may be compared like for like, "
-            + String.join("; ", groups)
-            + "."
-            + rest);
+        "Pieces that may be compared like for like, " + String.join("; ", groups) + "." + rest);
   }
 }

@@ -23,13 +23,93 @@ import java.util.Set;
  * String text = ComparisonText.of(comparison);
  * }</pre>
  *
- * <p>EXAMPLE
+ * <p>Printed:
+ *
+ * <pre>{@code
+ * ○ seeded-lupin-bun@5 · 2026-08-28 · Psyllium up, for height
+ * ● seeded-lupin-bun@7 · 2026-09-09 · Drier dough, hotter and shorter bake
+ *
+ * Half the egg white gave way to whey isolate, water down 22 g and pieces 6 → 7: liquid
+ * ratio 2.18 → 1.59, net carbohydrate 4.05 → 3.85 g a piece, now inside the goal. Oven
+ * temperature 190 → 205 °C and oven time 24 → 21 min. Method: step 2 reworded.
+ *
+ * Lines, g                                   ○ before          ● after           change
+ *   egg white                                      80               40              −40
+ *       baker's percentage 76.2 → 38.1 %
+ *   whey isolate                                    ·               10         new, +10
+ *   water                                         210              188              −22
+ *       baker's percentage 200 → 179 %
+ *   3 more unchanged
+ *
+ * Yield
+ *   pieces: ○ 6 → ● 7
+ *
+ * Figures, a piece                           ○ before          ● after           change
+ *   energy, kcal                                 79.9             70.6            −9.25
+ *   protein, g                                   7.86             6.95           −0.916
+ *   fat, g                                       1.75             1.51           −0.243
+ *   saturated fat, g                            0.206            0.185          −0.0212
+ *   carbohydrate, g                              10.6             9.43            −1.14
+ *   fibre, g                                     6.51             5.58            −0.93
+ *   sugars, g                                    0.69            0.567           −0.123
+ *   net carbohydrate, g                          4.05             3.85           −0.206
+ *   sodium, mg                                    287              242            −45.3
+ *   water, g                                     48.8             33.7            −15.1
+ *   liquid ratio                                 2.18             1.59           −0.586
+ *   dough moisture, %                            69.3             63.6            −5.63
+ *   batch mass, g                                 423              371              −52
+ *   pieces                                          6                7               +1
+ *   dough a piece, g                             70.5               53            −17.5
+ *
+ * What moved net carbohydrate a piece, g
+ *   egg white −40 g                                                             −0.0452
+ *   whey isolate +10 g                                                            +0.45
+ *   pieces 6 → 7                                                                  −0.61
+ *
+ * What moved liquid ratio
+ *   egg white −40 g                                                               −0.29
+ *   whey isolate +10 g                                                           −0.136
+ *   water −22 g                                                                   −0.16
+ *
+ * Goal: low-carbohydrate bun
+ *   at most 4 g net carbohydrate a piece: now kept
+ *   no eggs: still broken (egg white)
+ *   Allergens as the foods' data state them: check the packages for traces.
+ *
+ * Oven, as prescribed
+ *   oven temperature: ○ 190 °C → ● 205 °C
+ *   oven time: ○ 24 min → ● 21 min
+ *
+ * Method
+ *     2. Rest ○[20]●[30] min.
+ *
+ * Bakes
+ *   ○ 2026-08-28-1 a: 190 °C, 24 min, 31 mm high, loss 13.7 %, spread 2.97, liking 5.5
+ *     (n 2), gummy crumb
+ *   ● 2026-09-09-1 a: 205 °C, 18 min, 44 mm high, loss 13.7 %, spread 2.09
+ *   ● 2026-09-09-1 b: 205 °C, 21 min, 46 mm high, loss 13.7 %, spread 2, liking 7 (n 1),
+ *     even crumb
+ *
+ * Over all pieces                        ○ before (n)      ● after (n)           change
+ *   best height, mm                            31 (1)           46 (2)              +15
+ *   mean liking (1–9)                         5.5 (2)            7 (1)             +1.5
+ *   mean loss in the oven, %                 13.7 (1)         13.7 (2)                0
+ *   mean spread factor                       2.97 (1)         2.05 (2)           −0.922
+ *   gummy crumb: gone, noted on 1 of 1 → 0 of 2 pieces
+ *   even crumb: appeared, noted on 0 of 1 → 1 of 2 pieces
+ *
+ * What the bakes can tell
+ *   Seven things changed between these bakes (egg white, whey isolate, water, dividing of
+ *   the batch, method, oven temperature and oven time). A difference in outcome cannot be
+ *   credited to one of them.
+ * }</pre>
  *
  * @param from the earlier side
  * @param to the later side
  * @param summary what matters most in plain words, one sentence or a few
  * @param changes every change of the formula by ids, see {@link FormulaDiff}
- * @param lines lines side by side in the order of the later formula, removed ones at their old place
+ * @param lines lines side by side in the order of the later formula, removed ones at their old
+ *     place
  * @param foodDataChanges foods of both sides whose data differ
  * @param yieldChanges how the batch is divided, where that differs
  * @param rules rules for energy and net carbohydrate, where they differ
@@ -63,8 +143,7 @@ public record Comparison(
   private static final double SAME_PROPORTION = 1e-6;
 
   private static final Confounding UNJUDGED =
-      new Confounding(
-          Confounding.Verdict.NO_OUTCOMES, List.of(), "", List.of(), Optional.empty());
+      new Confounding(Confounding.Verdict.NO_OUTCOMES, List.of(), "", List.of(), Optional.empty());
 
   /** Copies the lists. */
   public Comparison {

@@ -127,18 +127,19 @@ public final class ComparisonText {
       more.add(
           BEFORE
               + line.fromEntered().orElseThrow()
-              + "  "
+              + FigureText.ARROW
               + AFTER
               + line.toEntered().orElseThrow());
     }
-    if (!FigureText.looksTheSame(line.fromBakersPercent(), line.toBakersPercent())) {
+    if (!FigureText.looksTheSame(line.fromBakersPercent(), line.toBakersPercent())
+        && !line.fromBakersPercent().isUnknown()
+        && !line.toBakersPercent().isUnknown()) {
       more.add(
           "baker's percentage "
               + FigureText.change(line.fromBakersPercent(), line.toBakersPercent(), "%"));
     }
     if (line.flourMarkChanged()) {
-      more.add(
-          line.after().orElseThrow().line().flour() ? "now a flour" : "no longer a flour");
+      more.add(line.after().orElseThrow().line().flour() ? "now a flour" : "no longer a flour");
     }
     if (line.moved()) {
       more.add("moved");
@@ -161,8 +162,7 @@ public final class ComparisonText {
                   parts.add(
                       figure.nutrient().label()
                           + " "
-                          + FigureText.change(
-                              figure.from(), figure.to(), figure.nutrient().unit())
+                          + FigureText.change(figure.from(), figure.to(), figure.nutrient().unit())
                           + " per 100 g"));
       food.weights().forEach(weight -> parts.add(BakeInfluences.detail(weight)));
       food.others().forEach(other -> parts.add(BakeInfluences.detail(other)));
@@ -171,13 +171,12 @@ public final class ComparisonText {
   }
 
   private void figures() {
-    List<FigureComparison> shown =
-        comparison.figures().stream().filter(this::isShown).toList();
+    List<FigureComparison> shown = comparison.figures().stream().filter(this::isShown).toList();
     if (shown.isEmpty()) {
       return;
     }
     out.heading(
-        left("Figures", NAME)
+        left("Figures, a piece", NAME)
             + right(BEFORE + "before", NUMBER)
             + right(AFTER + "after", NUMBER)
             + right("change", NUMBER));
@@ -185,7 +184,7 @@ public final class ComparisonText {
       String unit = figure.figure().unit();
       out.line(
           "  "
-              + left(figure.name() + (unit.isEmpty() ? "" : ", " + unit), NAME - 2)
+              + left(figure.figure().label() + (unit.isEmpty() ? "" : ", " + unit), NAME - 2)
               + right(brief(figure.from()), NUMBER)
               + right(brief(figure.to()), NUMBER)
               + right(brief(figure.delta(), FigureText.signed(figure.delta())), NUMBER));
@@ -198,9 +197,7 @@ public final class ComparisonText {
 
   /** Two bounds in a narrow column: {@code 3 to 4.2}. */
   private static String brief(Quantity quantity, String words) {
-    return quantity.isKnown()
-        ? words
-        : words.replace("between ", "").replace(" and ", " to ");
+    return quantity.isKnown() ? words : words.replace("between ", "").replace(" and ", " to ");
   }
 
   private boolean isShown(FigureComparison figure) {
@@ -255,7 +252,7 @@ public final class ComparisonText {
               + ": "
               + BEFORE
               + change.from().orElse("not stated")
-              + "  "
+              + FigureText.ARROW
               + AFTER
               + change.to().orElse("not stated")
               + (heading.equals("Writing") ? "" : same));
@@ -284,6 +281,9 @@ public final class ComparisonText {
             case ONLY_AFTER -> "after only, " + word(rule.to());
           };
       out.entry("  ", rule.rule() + ": " + standing + because);
+    }
+    if (goal.rules().stream().anyMatch(rule -> rule.limit().isEmpty())) {
+      out.prose("  ", "Allergens as the foods' data state them: check the packages for traces.");
     }
   }
 
@@ -358,8 +358,7 @@ public final class ComparisonText {
   private void finding(FindingComparison finding) {
     String course =
         switch (finding.course()) {
-          case APPEARED, GONE, STAYED ->
-              finding.course().name().toLowerCase(Locale.ROOT) + ", ";
+          case APPEARED, GONE, STAYED -> finding.course().name().toLowerCase(Locale.ROOT) + ", ";
           case NOT_COMPARABLE -> "";
         };
     out.entry(

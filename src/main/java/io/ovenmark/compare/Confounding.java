@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What may be concluded when the bakes of two sides came out differently. An outcome can be credited
- * to a cause only when nothing else that was noted differs.
+ * What may be concluded when the bakes of two sides came out differently. An outcome can be
+ * credited to a cause only when nothing else that was noted differs.
  *
  * @param verdict what may be concluded
  * @param influences everything that differs between the bakes, formula first, then oven and room

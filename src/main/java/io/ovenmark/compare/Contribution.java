@@ -9,8 +9,8 @@ import java.util.Optional;
  *
  * @param cause what sort of cause
  * @param text in words, such as {@code water −22 g} or {@code pieces 6 → 7}
- * @param line id of the line in the later formula, or in the earlier when it was removed; empty when
- *     the cause is no line
+ * @param line id of the line in the later formula, or in the earlier when it was removed; empty
+ *     when the cause is no line
  * @param delta its share of the figure's difference, in the figure's unit, never 0
  */
 public record Contribution(Cause cause, String text, Optional<String> line, double delta) {

@@ -4,8 +4,8 @@ import io.ovenmark.compare.Contribution.Cause;
 import java.util.List;
 
 /**
- * A factor of a product whose difference is to be split. Over all orders in which the factors can go
- * from their value before to their value after, the mean difference that factor j makes is
+ * A factor of a product whose difference is to be split. Over all orders in which the factors can
+ * go from their value before to their value after, the mean difference that factor j makes is
  *
  * <pre>
  * (b_j − a_j) · Σ over sets S of the other factors: |S|! (n − |S| − 1)! ÷ n! · Π_S b · Π_not S a
@@ -76,7 +76,9 @@ sealed interface Factor {
     }
   }
 
-  /** One divided by a sum over lines: 1/b − 1/a = −(b − a) ÷ (a b), which is linear in the lines. */
+  /**
+   * One divided by a sum over lines: 1/b − 1/a = −(b − a) ÷ (a b), which is linear in the lines.
+   */
   record Inverse(LineTerms terms) implements Factor {
     @Override
     public double before() {

@@ -172,8 +172,11 @@ public record FoodDataChange(
         .map(
             price ->
                 price.amount().toPlainString()
-                    + " " + price.currency()
-                    + " for " + plain(price.grams()) + " g");
+                    + " "
+                    + price.currency()
+                    + " for "
+                    + plain(price.grams())
+                    + " g");
   }
 
   private static String plain(double value) {

@@ -63,7 +63,9 @@ enum FoodRole {
     return least(food, Nutrient.ASH) >= half ? MINERAL : MIXED;
   }
 
-  /** Whether two amounts of foods are of one order: by mass or by dry matter, within a factor of 4. */
+  /**
+   * Whether two amounts of foods are of one order: by mass or by dry matter, within a factor of 4.
+   */
   static boolean ofOneOrder(WorksheetLine one, double grams, WorksheetLine other, double others) {
     return within(grams, others)
         || within(grams * dryShare(one.food()), others * dryShare(other.food()));

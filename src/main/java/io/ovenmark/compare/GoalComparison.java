@@ -13,8 +13,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The goals of both sides, rule by rule. Rules are the same when they say the same in words, so that
- * a limit that moved is one rule gone and one rule new.
+ * The goals of both sides, rule by rule. Rules are the same when they say the same in words, so
+ * that a limit that moved is one rule gone and one rule new.
  *
  * @param from name of the goal before; empty when there was none
  * @param to name of the goal after; empty when there is none
@@ -90,7 +90,8 @@ public record GoalComparison(
     Map<String, Result> before = byRule(from);
     Map<String, Result> after = byRule(to);
     List<RuleChange> rules = new ArrayList<>();
-    after.forEach((rule, result) -> rules.add(change(Optional.ofNullable(before.get(rule)), result)));
+    after.forEach(
+        (rule, result) -> rules.add(change(Optional.ofNullable(before.get(rule)), result)));
     before.forEach(
         (rule, result) -> {
           if (!after.containsKey(rule)) {
@@ -102,8 +103,7 @@ public record GoalComparison(
     boolean differ =
         !goalBefore.map(Goal::slug).equals(goalAfter.map(Goal::slug))
             || !before.keySet().equals(after.keySet());
-    return new GoalComparison(
-        goalBefore.map(Goal::name), goalAfter.map(Goal::name), differ, rules);
+    return new GoalComparison(goalBefore.map(Goal::name), goalAfter.map(Goal::name), differ, rules);
   }
 
   private static Map<String, Result> byRule(Optional<GoalCheck> check) {

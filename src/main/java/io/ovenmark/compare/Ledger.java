@@ -1,7 +1,6 @@
 package io.ovenmark.compare;
 
 import io.ovenmark.compare.Contribution.Cause;
-import io.ovenmark.measure.FigureText;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -13,8 +12,7 @@ final class Ledger {
   /** Parts smaller than this share of the figure are what binary fractions leave behind. */
   static final double NOISE = 1e-12;
 
-  private final List<LineComparison> lines;
-  private final Map<String, String> names;
+  private final CauseTexts causes;
   private final String ruleText;
   private final double[] amount;
   private final double[] food;
@@ -22,12 +20,11 @@ final class Ledger {
   private final Map<Cause, String> texts = new EnumMap<>(Cause.class);
   private final Map<Cause, Double> singles = new EnumMap<>(Cause.class);
 
-  Ledger(List<LineComparison> lines, Map<String, String> names, String ruleText) {
-    this.lines = lines;
-    this.names = names;
+  Ledger(CauseTexts causes, String ruleText) {
+    this.causes = causes;
     this.ruleText = ruleText;
-    this.amount = new double[lines.size()];
-    this.food = new double[lines.size()];
+    this.amount = new double[causes.lines()];
+    this.food = new double[causes.lines()];
   }
 
   void lines(LineTerms terms, double weight) {
@@ -52,15 +49,11 @@ final class Ledger {
     double least = scale * NOISE;
     List<Contribution> parts = new ArrayList<>();
     for (int i = 0; i < amount.length; i++) {
-      LineComparison line = lines.get(i);
       if (Math.abs(amount[i]) > least) {
-        parts.add(part(Cause.AMOUNT, amountText(line), line, amount[i]));
+        parts.add(causes.amount(i, amount[i]));
       }
       if (Math.abs(food[i]) > least) {
-        boolean replaced = line.change() == LineChange.REPLACED;
-        parts.add(
-            part(
-                replaced ? Cause.FOOD : Cause.FOOD_DATA, foodText(line, replaced), line, food[i]));
+        parts.add(causes.food(i, food[i]));
       }
     }
     if (Math.abs(rule) > least) {
@@ -93,39 +86,10 @@ final class Ledger {
         largest = i;
       }
     }
-    for (int round = 0; round < 2; round++) {
-      double rest = delta;
-      for (Contribution part : parts) {
-        rest -= part.delta();
-      }
-      Contribution old = parts.get(largest);
-      parts.set(
-          largest, new Contribution(old.cause(), old.text(), old.line(), old.delta() + rest));
-    }
-  }
-
-  private static Contribution part(Cause cause, String text, LineComparison line, double delta) {
-    return new Contribution(cause, text, Optional.of(line.id()), delta);
-  }
-
-  private String amountText(LineComparison line) {
-    if (line.change() == LineChange.REPLACED) {
-      return Words.brief(line.otherName().orElse(""))
-          + " " + FigureText.of(line.from(), "g")
-          + FigureText.ARROW
-          + name(line)
-          + " " + FigureText.of(line.to(), "g");
-    }
-    return name(line) + " " + FigureText.signed(line.delta()) + " g";
-  }
-
-  private String foodText(LineComparison line, boolean replaced) {
-    return replaced
-        ? name(line) + " instead of " + Words.brief(line.otherName().orElse(""))
-        : "new data of " + name(line);
-  }
-
-  private String name(LineComparison line) {
-    return names.get(Words.key(line));
+    double sum = parts.stream().mapToDouble(Contribution::delta).sum();
+    Contribution old = parts.get(largest);
+    double balanced = old.delta() + (delta - sum);
+    parts.set(largest, new Contribution(old.cause(), old.text(), old.line(), balanced));
+    parts.removeIf(part -> part.delta() == 0);
   }
 }

@@ -24,11 +24,11 @@ import java.util.Set;
  *   <li>Lines of the same id belong together; another food makes them replaced.
  *   <li>Of the rest, lines of the same food belong together, the first with the first.
  *   <li>Of the rest, a removed and an added line are taken for replaced when they are of one order
- *       (masses, or masses of dry matter, within a factor of 4) and either both are marked as flour;
- *       or neither is, they have a neighbour in common (the nearest line before or after that is in
- *       both formulas, or the end of the list), and they are of the same kind, for dry foods also of
- *       the same {@link FoodRole}, or else of the same telling role, as egg white and whey isolate
- *       are. The closest fit is taken first; every line is in one pair at most.
+ *       (masses, or masses of dry matter, within a factor of 4) and either both are marked as
+ *       flour; or neither is, they have a neighbour in common (the nearest line before or after
+ *       that is in both formulas, or the end of the list), and they are of the same kind, for dry
+ *       foods also of the same {@link FoodRole}, or else of the same telling role, as egg white and
+ *       whey isolate are. The closest fit is taken first; every line is in one pair at most.
  * </ol>
  *
  * <p>All rules are the same in both directions.
@@ -256,8 +256,7 @@ final class LineAlignment {
         moved.contains(b.line().id()));
   }
 
-  private static LineChange change(
-      Amount before, Amount after, Quantity grams, Quantity delta) {
+  private static LineChange change(Amount before, Amount after, Quantity grams, Quantity delta) {
     if (delta.equals(Quantity.ZERO)) {
       return before.writtenAs(after) ? LineChange.SAME : LineChange.REWRITTEN;
     }

@@ -14,8 +14,8 @@ import java.util.function.Function;
 /**
  * What each line does to a sum over all lines (of mass, of liquids, of a macro), by cause. A line
  * brings mass × content of its food under a rule; its difference is split by averaging over all
- * orders in which mass m, food f and rule r can change, which for mass and food alone is Δm · mean(f)
- * and Δf · mean(m).
+ * orders in which mass m, food f and rule r can change, which for mass and food alone is Δm ·
+ * mean(f) and Δf · mean(m).
  *
  * @param from the sum before
  * @param to the sum after
@@ -24,6 +24,8 @@ import java.util.function.Function;
  * @param rule by line, what the rule does
  */
 record LineTerms(double from, double to, double[] amount, double[] food, double[] rule) {
+
+  private static final double ANY_MASS = 100;
 
   /** One sum over lines. */
   private record Sum(
@@ -56,8 +58,7 @@ record LineTerms(double from, double to, double[] amount, double[] food, double[
             || figure == Figure.NET_CARBOHYDRATE
                 && !from.netCarbohydrate().equals(to.netCarbohydrate());
     Content content = (food, policy) -> content(figure, food, policy);
-    return of(
-        lines, new Sum(line -> line.macros().get(figure), rulesDiffer, content), from, to);
+    return of(lines, new Sum(line -> line.macros().get(figure), rulesDiffer, content), from, to);
   }
 
   private static OptionalDouble content(Figure figure, Optional<Food> food, Policy policy) {
@@ -80,78 +81,53 @@ record LineTerms(double from, double to, double[] amount, double[] food, double[
   private static LineTerms of(
       List<LineComparison> lines, Sum sum, Policy policyFrom, Policy policyTo) {
     int count = lines.size();
-    LineTerms terms =
-        new LineTerms(
-            total(lines, sum, true),
-            total(lines, sum, false),
-            new double[count],
-            new double[count],
-            new double[count]);
+    double[] amount = new double[count];
+    double[] food = new double[count];
+    double[] rule = new double[count];
+    double from = 0;
+    double to = 0;
     for (int i = 0; i < count; i++) {
-      if (Double.isFinite(terms.from) && Double.isFinite(terms.to)) {
-        terms.split(i, lines.get(i), sum, policyFrom, policyTo);
-      }
-    }
-    return terms;
-  }
-
-  /** The known total, or not a number. */
-  private static double total(List<LineComparison> lines, Sum sum, boolean before) {
-    double total = 0;
-    for (LineComparison line : lines) {
-      Optional<WorksheetLine> side = before ? line.before() : line.after();
-      if (side.isPresent()) {
-        Quantity value = sum.value.apply(side.get());
-        total += value.isKnown() ? value.low() : Double.NaN;
-      }
-    }
-    return total;
-  }
-
-  private void split(int i, LineComparison line, Sum sum, Policy policyFrom, Policy policyTo) {
-    double before = line.before().map(sum.value).map(Quantity::low).orElse(0.0);
-    double after = line.after().map(sum.value).map(Quantity::low).orElse(0.0);
-    Optional<Food> foodBefore = line.before().or(line::after).flatMap(WorksheetLine::food);
-    Optional<Food> foodAfter = line.after().or(line::before).flatMap(WorksheetLine::food);
-    boolean sameFood = sameComposition(foodBefore, foodAfter);
-    if (sameFood && !sum.rulesDiffer) {
-      amount[i] = after - before;
-      return;
-    }
-    // a mass that is not known brings nothing, whatever it is; then only the food can have a part
-    double massBefore = mass(line.before(), line.after());
-    double massAfter = mass(line.after(), line.before());
-    double c00 = share(sum, before, massBefore, foodBefore, policyFrom);
-    double c11 = share(sum, after, massAfter, foodAfter, policyTo);
-    if (Double.isNaN(c00) || Double.isNaN(c11)) {
-      c00 = Double.isNaN(c00) ? Double.isNaN(c11) ? 0 : c11 : c00;
-      c11 = Double.isNaN(c11) ? c00 : c11;
-    }
-    double c10 = c11;
-    double c01 = c00;
-    if (sum.rulesDiffer) {
-      if (sameFood) {
-        c10 = c00;
-        c01 = c11;
+      LineComparison line = lines.get(i);
+      double massBefore = mass(line.before(), line.after());
+      double massAfter = mass(line.after(), line.before());
+      double before = value(sum, line.before(), massBefore, policyFrom);
+      double after = value(sum, line.after(), massAfter, policyTo);
+      from += before;
+      to += after;
+      Optional<Food> foodBefore = line.before().or(line::after).flatMap(WorksheetLine::food);
+      Optional<Food> foodAfter = line.after().or(line::before).flatMap(WorksheetLine::food);
+      boolean sameFood = sameComposition(foodBefore, foodAfter);
+      if (sameFood && !sum.rulesDiffer) {
+        amount[i] = after - before;
       } else {
-        OptionalDouble crossed = sum.content.of(foodAfter, policyFrom);
-        OptionalDouble other = sum.content.of(foodBefore, policyTo);
-        if (crossed.isPresent() && other.isPresent()) {
-          c10 = crossed.getAsDouble();
-          c01 = other.getAsDouble();
+        // content of a gram: first index the food, second the rule, 0 before and 1 after
+        double c00 = share(sum, before, massBefore, foodBefore, policyFrom);
+        double c11 = share(sum, after, massAfter, foodAfter, policyTo);
+        c00 = Double.isNaN(c00) ? Double.isNaN(c11) ? 0 : c11 : c00;
+        c11 = Double.isNaN(c11) ? c00 : c11;
+        double c10 = sameFood ? c00 : c11;
+        double c01 = sameFood ? c11 : c00;
+        if (sum.rulesDiffer && !sameFood) {
+          OptionalDouble laterFood = sum.content.of(foodAfter, policyFrom);
+          OptionalDouble earlierFood = sum.content.of(foodBefore, policyTo);
+          if (laterFood.isPresent() && earlierFood.isPresent()) {
+            c10 = laterFood.getAsDouble();
+            c01 = earlierFood.getAsDouble();
+          }
         }
+        amount[i] = (massAfter - massBefore) * (2 * c00 + c10 + c01 + 2 * c11) / 6;
+        food[i] = orders(massBefore, massAfter, c10 - c00, c11 - c01);
+        rule[i] = orders(massBefore, massAfter, c01 - c00, c11 - c10);
       }
     }
-    amount[i] = (massAfter - massBefore) * (2 * c00 + c10 + c01 + 2 * c11) / 6;
-    food[i] = orders(massBefore, massAfter, c10 - c00, c11 - c01);
-    rule[i] = orders(massBefore, massAfter, c01 - c00, c11 - c10);
+    return new LineTerms(from, to, amount, food, rule);
   }
 
   private static double orders(double massBefore, double massAfter, double early, double late) {
     return (massBefore * (2 * early + late) + massAfter * (early + 2 * late)) / 6;
   }
 
-  /** Mass; 0 when the line is not there; the other side's when it is not known. */
+  /** Mass; 0 when the line is not there; the other side's, else any, when it is not known. */
   private static double mass(Optional<WorksheetLine> line, Optional<WorksheetLine> other) {
     if (line.isEmpty()) {
       return 0;
@@ -160,7 +136,23 @@ record LineTerms(double from, double to, double[] amount, double[] food, double[
     if (grams.isKnown()) {
       return grams.low();
     }
-    return other.map(WorksheetLine::grams).filter(Quantity::isKnown).map(Quantity::low).orElse(0.0);
+    return other
+        .map(WorksheetLine::grams)
+        .filter(known -> known.isKnown() && known.low() > 0)
+        .map(Quantity::low)
+        .orElse(ANY_MASS);
+  }
+
+  /** What a line brings; not a number when that is not known though its mass is, or its content. */
+  private static double value(Sum sum, Optional<WorksheetLine> line, double mass, Policy policy) {
+    if (line.isEmpty()) {
+      return 0;
+    }
+    if (line.get().grams().isKnown()) {
+      Quantity value = sum.value.apply(line.get());
+      return value.isKnown() ? value.low() : Double.NaN;
+    }
+    return sum.content.of(line.get().food(), policy).orElse(Double.NaN) * mass;
   }
 
   private static double share(
@@ -175,9 +167,7 @@ record LineTerms(double from, double to, double[] amount, double[] food, double[
     Food a = one.get();
     Food b = other.get();
     return a == b
-        || a.per100g().equals(b.per100g())
-            && a.polyol().equals(b.polyol())
-            && a.kind() == b.kind();
+        || a.per100g().equals(b.per100g()) && a.polyol().equals(b.polyol()) && a.kind() == b.kind();
   }
 
   /** This sum less another. */

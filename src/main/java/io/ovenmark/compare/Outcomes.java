@@ -246,7 +246,10 @@ public record Outcomes(
           case MEAN_SPREAD -> Piece::spreadFactor;
           case MEAN_CORE ->
               piece ->
-                  piece.core().map(Temperature::celsius).map(OptionalDouble::of)
+                  piece
+                      .core()
+                      .map(Temperature::celsius)
+                      .map(OptionalDouble::of)
                       .orElse(OptionalDouble.empty());
           case MEAN_CRUST -> Piece::crustShade;
           default -> throw new IllegalStateException(measure.toString());

@@ -44,7 +44,8 @@ public record Side(
    * @return the side
    */
   public static Side of(String address, Worksheet sheet) {
-    return new Side(address, Optional.empty(), Optional.empty(), sheet, Optional.empty(), List.of());
+    return new Side(
+        address, Optional.empty(), Optional.empty(), sheet, Optional.empty(), List.of());
   }
 
   /**

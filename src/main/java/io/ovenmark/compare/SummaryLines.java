@@ -5,8 +5,9 @@ import io.ovenmark.measure.Quantity;
 import io.ovenmark.pantry.Food;
 import io.ovenmark.worksheet.WorksheetLine;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,8 +15,8 @@ import java.util.Set;
 
 /**
  * Words for the lines that weigh differently, the greatest difference in grams first. A line that
- * lost mass and one that came in for it, of the same role and of one order, are told together: "half
- * the egg white gave way to whey isolate".
+ * lost mass and one that came in for it, of the same role and of one order, are told together:
+ * "half the egg white gave way to whey isolate".
  */
 final class SummaryLines {
   private static final int MOST = 3;
@@ -27,32 +28,32 @@ final class SummaryLines {
   private final Map<String, String> names;
 
   SummaryLines(Comparison comparison, Map<String, String> names) {
-    this.lines =
-        comparison.lines().stream().filter(LineComparison::weighsDifferently).toList();
+    this.lines = comparison.lines().stream().filter(LineComparison::weighsDifferently).toList();
     this.names = names;
   }
 
-  /** At most three clauses, then one that counts the rest. */
+  /** At most four clauses; where there are more, three and one that counts the rest. */
   List<String> clauses() {
     List<Clause> all = new ArrayList<>();
-    Set<LineComparison> told = new HashSet<>();
+    Set<LineComparison> done = Collections.newSetFromMap(new IdentityHashMap<>());
     for (LineComparison lost : lines) {
-      Optional<LineComparison> won = told.contains(lost) ? Optional.empty() : standIn(lost, told);
+      Optional<LineComparison> won = done.contains(lost) ? Optional.empty() : standIn(lost, done);
       if (won.isPresent()) {
         double size = Math.max(Math.abs(lost.delta().low()), Math.abs(won.get().delta().low()));
         all.add(new Clause(gaveWay(lost, won.get()), size));
-        told.add(lost);
-        told.add(won.get());
+        done.add(lost);
+        done.add(won.get());
       }
     }
     for (LineComparison line : lines) {
-      if (!told.contains(line)) {
+      if (!done.contains(line)) {
         all.add(new Clause(text(line), size(line)));
       }
     }
     all.sort(Comparator.comparingDouble(Clause::grams).reversed());
-    List<String> clauses = new ArrayList<>(all.stream().limit(MOST).map(Clause::text).toList());
-    int rest = all.size() - clauses.size();
+    int told = all.size() <= MOST + 1 ? all.size() : MOST;
+    List<String> clauses = new ArrayList<>(all.stream().limit(told).map(Clause::text).toList());
+    int rest = all.size() - told;
     if (rest > 0) {
       clauses.add(rest + " more");
     }
@@ -91,9 +92,7 @@ final class SummaryLines {
   }
 
   private static String mass(Quantity grams, Optional<String> entered) {
-    return grams.isKnown()
-        ? FigureText.of(grams, "g")
-        : entered.orElse("") + ", of unknown weight";
+    return grams.isKnown() ? FigureText.of(grams, "g") : entered.orElse("") + ", of unknown weight";
   }
 
   private String gaveWay(LineComparison lost, LineComparison won) {
@@ -109,7 +108,10 @@ final class SummaryLines {
   private static String share(double share, double grams) {
     double[] shares = {0.5, 1 / 3.0, 2 / 3.0, 0.25, 0.75};
     String[] words = {
-      "half the ", "a third of the ", "two thirds of the ", "a quarter of the ",
+      "half the ",
+      "a third of the ",
+      "two thirds of the ",
+      "a quarter of the ",
       "three quarters of the "
     };
     for (int i = 0; i < shares.length; i++) {
@@ -121,13 +123,15 @@ final class SummaryLines {
   }
 
   /** The line that came in for a line that lost mass; one of the two must have come or gone. */
-  private Optional<LineComparison> standIn(LineComparison lost, Set<LineComparison> told) {
-    if (lost.change() == LineChange.REPLACED || !lost.delta().isKnown() || lost.delta().low() >= 0) {
+  private Optional<LineComparison> standIn(LineComparison lost, Set<LineComparison> done) {
+    if (lost.change() == LineChange.REPLACED
+        || !lost.delta().isKnown()
+        || lost.delta().low() >= 0) {
       return Optional.empty();
     }
     boolean gone = lost.change() == LineChange.REMOVED;
     return lines.stream()
-        .filter(line -> !told.contains(line) && line.change() != LineChange.REPLACED)
+        .filter(line -> !done.contains(line) && line.change() != LineChange.REPLACED)
         .filter(line -> line.delta().isKnown() && line.delta().low() > 0)
         .filter(line -> gone || line.change() == LineChange.ADDED)
         .filter(line -> sameRole(lost, line))
@@ -146,7 +150,6 @@ final class SummaryLines {
     boolean alike =
         before.line().flour() && after.line().flour()
             || role.tellsEnough() && role == FoodRole.of(other.get());
-    return alike
-        && FoodRole.ofOneOrder(before, -lost.delta().low(), after, won.delta().low());
+    return alike && FoodRole.ofOneOrder(before, -lost.delta().low(), after, won.delta().low());
   }
 }

@@ -12,6 +12,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * Says a comparison in plain words. First what moves figures (lines, foods, yield, rules) with the
@@ -21,6 +22,10 @@ final class SummarySentence {
   private static final String NOTHING = "Nothing that is weighed, done or baked differs";
   private static final int MOST_FIGURES = 4;
   private static final int MOST_FIELDS = 4;
+
+  /** Told whenever they move, in this order. */
+  private static final List<Figure> ALWAYS_TOLD =
+      List.of(Figure.LIQUID_RATIO, Figure.NET_CARBOHYDRATE);
 
   private static final Map<Course, String> STANDING = new EnumMap<>(Course.class);
 
@@ -77,8 +82,18 @@ final class SummarySentence {
     if (!foods.isEmpty() && !onlyFoods) {
       clauses.add("new data of " + Words.listed(foods, MOST_FIELDS));
     }
-    fields(comparison.yieldChanges(), clauses);
-    fields(comparison.rules(), clauses);
+    comparison.yieldChanges().stream()
+        .filter(FieldChange::matters)
+        .map(SummarySentence::field)
+        .forEach(clauses::add);
+    for (FieldChange rule : comparison.rules()) {
+      clauses.add(
+          rule.label()
+              + " "
+              + rule.to().orElseThrow()
+              + " instead of "
+              + rule.from().orElseThrow());
+    }
     String head = Words.listed(clauses);
     if (!foods.isEmpty() && onlyFoods) {
       String changed = "the food changed, not the formula (";
@@ -94,13 +109,6 @@ final class SummarySentence {
     List<String> figures = figures();
     String tail = figures.isEmpty() ? "" : ": " + String.join(", ", figures);
     return Optional.of(Words.capital(head) + tail + ".");
-  }
-
-  private static void fields(List<FieldChange> changes, List<String> clauses) {
-    changes.stream()
-        .filter(FieldChange::matters)
-        .map(SummarySentence::field)
-        .forEach(clauses::add);
   }
 
   private String flourMark(LineComparison line) {
@@ -127,36 +135,34 @@ final class SummarySentence {
   }
 
   private List<String> figures() {
-    List<String> texts = new ArrayList<>();
-    for (FigureComparison figure : comparison.figures()) {
-      if (isAlwaysTold(figure) && figure.showsChange()) {
-        texts.add(figure(figure, standing(figure)));
+    List<FigureComparison> told = new ArrayList<>();
+    for (FigureComparison figure : ALWAYS_TOLD.stream().map(this::figureOf).toList()) {
+      if (figure.showsChange()) {
+        told.add(figure);
       }
     }
     for (FigureComparison figure : comparison.figures()) {
       Optional<Course> standing = standing(figure);
       boolean turned =
-          standing.isPresent()
-              && (standing.get() != Course.STILL_BROKEN || figure.showsChange());
-      if (turned && !(isAlwaysTold(figure) && figure.showsChange())) {
-        texts.add(figure(figure, standing));
+          standing.isPresent() && (standing.get() != Course.STILL_BROKEN || figure.showsChange());
+      if (turned && !told.contains(figure)) {
+        told.add(figure);
       }
     }
-    return texts.size() <= MOST_FIGURES ? texts : texts.subList(0, MOST_FIGURES);
+    return told.stream().limit(MOST_FIGURES).map(this::figure).toList();
   }
 
-  private static boolean isAlwaysTold(FigureComparison figure) {
-    return figure.figure() == Figure.LIQUID_RATIO
-        || figure.figure() == Figure.NET_CARBOHYDRATE
-            && figure.basis().equals(Optional.of(Basis.PIECE));
+  private FigureComparison figureOf(Figure figure) {
+    return comparison.figure(figure, Basis.PIECE);
   }
 
-  private static String figure(FigureComparison figure, Optional<Course> standing) {
+  private String figure(FigureComparison figure) {
     String label = figure.figure().label();
     String basis = figure.name().substring(label.length());
-    String values =
-        FigureText.change(figure.from(), figure.to(), figure.figure().unit());
-    return label + " " + values + basis + standing.map(STANDING::get).orElse("");
+    String values = FigureText.change(figure.from(), figure.to(), figure.figure().unit());
+    boolean known = figure.from().isKnown() && figure.to().isKnown();
+    return (known ? label + " " + values + basis : figure.name() + " " + values)
+        + standing(figure).map(STANDING::get).orElse("");
   }
 
   /** The gravest of what became of the limits on a figure. */
@@ -175,9 +181,7 @@ final class SummarySentence {
     return rule.limit()
         .filter(limit -> limit.figure() == figure.figure())
         .filter(
-            limit ->
-                !limit.figure().isMacro()
-                    || figure.basis().equals(Optional.of(limit.basis())))
+            limit -> !limit.figure().isMacro() || figure.basis().equals(Optional.of(limit.basis())))
         .isPresent();
   }
 
@@ -234,6 +238,9 @@ final class SummarySentence {
     if (!rewritten.isEmpty()) {
       others.add("the way of writing " + Words.listed(rewritten, MOST_FIELDS));
     }
+    Stream.concat(comparison.process().stream(), comparison.yieldChanges().stream())
+        .filter(field -> !field.matters())
+        .forEach(field -> others.add("the way of writing the " + field.label()));
     comparison.texts().forEach(text -> others.add("the " + text.label()));
     return differ(others).map(text -> "; only " + text + ".").orElse(".");
   }
@@ -276,6 +283,8 @@ final class SummarySentence {
   private static String rule(RuleChange rule) {
     boolean told = rule.because().isEmpty() || rule.course() == Course.NEWLY_MET;
     return rule.rule()
-        + (told ? "" : " (" + Words.listed(rule.because().stream().map(Words::brief).toList()) + ")");
+        + (told
+            ? ""
+            : " (" + Words.listed(rule.because().stream().map(Words::brief).toList()) + ")");
   }
 }

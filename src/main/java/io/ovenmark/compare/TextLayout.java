@@ -2,10 +2,14 @@ package io.ovenmark.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Lays plain text out in columns and lines of limited width. */
 final class TextLayout {
   static final int WIDTH = 88;
+
+  private static final Pattern BREAK =
+      Pattern.compile(" +(?!(?:g|mg|kcal|mm|min|%|°C|°F)(?:[ .,:;)]|$))(?<!\\(n )");
 
   private final StringBuilder out = new StringBuilder();
 
@@ -70,10 +74,11 @@ final class TextLayout {
     return c == 0x2028 || c == 0x2029 || c >= 0x202A && c <= 0x202E || c >= 0x2066 && c <= 0x2069;
   }
 
+  /** Breaks at spaces, but not between a number and its unit. */
   static List<String> wrap(String text, int width) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
-    for (String word : text.split(" +")) {
+    for (String word : BREAK.split(text)) {
       String rest = word;
       if (length(line.toString()) + 1 + length(rest) > width && !line.isEmpty()) {
         lines.add(line.toString());

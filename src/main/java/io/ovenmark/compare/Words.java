@@ -22,9 +22,9 @@ final class Words {
         : String.join(", ", items.subList(0, last)) + " and " + items.get(last);
   }
 
-  /** At most so many items, the rest counted: {@code a, b and 3 more}. */
+  /** At most so many items, or one more, else the rest counted: {@code a, b and 3 more}. */
   static String listed(List<String> items, int most) {
-    if (items.size() <= most) {
+    if (items.size() <= most + 1) {
       return listed(items);
     }
     return String.join(", ", items.subList(0, most)) + " and " + (items.size() - most) + " more";
@@ -49,8 +49,8 @@ final class Words {
   }
 
   /**
-   * Names for lines inside sentences: the food's name up to its first comma, in full where two lines
-   * would read the same, with the line's id where even that does not tell them apart.
+   * Names for lines inside sentences: the food's name up to its first comma, in full where two
+   * lines would read the same, with the line's id where even that does not tell them apart.
    */
   static Map<String, String> spokenNames(List<LineComparison> lines) {
     Map<String, Integer> shortNames = new HashMap<>();

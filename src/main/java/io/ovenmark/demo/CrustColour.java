@@ -1,8 +1,8 @@
 package io.ovenmark.demo;
 
 /**
- * The colour of a crust on the notebook's scale from 0 (raw) to 4 (burnt), the same five browns that
- * the viewer uses, and blends between them. Colours are packed as 0xRRGGBB.
+ * The colour of a crust on the notebook's scale from 0 (raw) to 4 (burnt), the same five browns
+ * that the viewer uses, and blends between them. Colours are packed as 0xRRGGBB.
  */
 final class CrustColour {
   private static final int[] SCALE = {0xf3e6c6, 0xe0bb6b, 0xc0812f, 0x8a4a1c, 0x4b2712};

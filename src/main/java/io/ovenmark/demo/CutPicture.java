@@ -9,9 +9,9 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Pieces cut through, seen from the side beside a ruler. Height and width follow the measures, the
- * crust the shade, and the crumb what was found: a damp band where it was gummy, a wet line, fine or
- * few pores, a dark base.
+ * Pieces cut through, seen from the side beside a ruler. Height and width follow the measures,
+ * the crust the shade, and the crumb what was found: a damp band where it was gummy, a wet line,
+ * fine or few pores, a dark base.
  */
 final class CutPicture {
   private static final int WALL = 0xcfd2cc;
@@ -30,7 +30,7 @@ final class CutPicture {
 
   static void draw(
       PictureSheet sheet, PictureLayout layout, List<Piece> pieces, PieceShape shape, long seed) {
-    sheet.stone(BOARD_END, PictureLayout.HEIGHT, STONE);
+    sheet.stone(0, BOARD_END, PictureLayout.WIDTH, PictureLayout.HEIGHT, STONE);
     boolean single =
         layout.spots().stream().allMatch(spot -> spot.y() == PictureLayout.SINGLE_FOOT);
     if (single) {
@@ -49,7 +49,7 @@ final class CutPicture {
 
   private static void shelf(
       PictureSheet sheet, PictureLayout layout, int top, int foot, int bottom) {
-    sheet.stone(top, foot, WALL);
+    sheet.stone(0, top, PictureLayout.WIDTH, foot, WALL);
     sheet.surface(
         0,
         foot,
@@ -65,7 +65,7 @@ final class CutPicture {
 
           @Override
           public double fast(int x, int y) {
-            return 0.05 * (Texture.hash(22, x, y) - 0.5) + (y < foot + 4 ? 0.25 : 0);
+            return 0.05 * (Texture.grain(x, y) - 0.5) + (y < foot + 4 ? 0.25 : 0);
           }
         });
     double scale = layout.pixelsPerMillimetre();
@@ -133,11 +133,16 @@ final class CutPicture {
       int left = (int) (spot.x() - spot.width() * 0.55);
       int right = (int) (spot.x() + spot.width() * 0.55);
       int top = (int) (spot.y() - spot.height() * 1.08);
+      double[] roofs = new double[right - left + 1];
+      for (int x = left; x <= right; x++) {
+        double along = Math.min(1, Math.abs(x + 0.5 - spot.x()) / scale / halfWidth);
+        roofs[x - left] = height * roof(along);
+      }
       for (int y = top; y <= spot.y() + 1; y++) {
         for (int x = left; x <= right; x++) {
           double mmX = (x + 0.5 - spot.x()) / scale;
           double mmY = (spot.y() - y - 0.5) / scale;
-          double inside = inside(mmX, mmY);
+          double inside = inside(mmX, mmY, roofs[x - left]);
           double cover = inside * scale + 0.5;
           if (cover > 0) {
             sheet.pixel(x, y, colour(mmX, mmY, inside), Math.min(1, cover));
@@ -147,13 +152,11 @@ final class CutPicture {
     }
 
     /** About the distance from the outline, positive inside. */
-    private double inside(double x, double y) {
+    private double inside(double x, double y, double roof) {
       double wave = 0.9 * Texture.rough(seed, x / 9, y / 9, 3);
       double t = Math.max(0, y / height);
       double side = halfWidth * profile(Math.min(1, t)) - Math.abs(x);
-      double along = Math.min(1, Math.abs(x) / halfWidth);
-      double roof = height * roof(along) - y;
-      return Math.min(Math.min(side, roof) + wave * 0.5, y + 0.15 * wave);
+      return Math.min(Math.min(side, roof - y) + wave * 0.5, y + 0.15 * wave);
     }
 
     /** Half the width at a height, as a share of the greatest. */
@@ -177,7 +180,7 @@ final class CutPicture {
       double crustEdge = CRUST_MM * (0.8 + 0.35 * Texture.noise(seed + 3, x / 4, y / 4));
       boolean base = y < crustEdge * 1.1 && inside > y - 0.6;
       double light = 1.0 + 0.05 * Texture.rough(seed + 5, x / 14, y / 14, 3) - 0.03 * x / halfWidth;
-      double grain = 0.07 * (Texture.hash(seed + 6, Math.round(x * 9), Math.round(y * 9)) - 0.5);
+      double grain = 0.07 * (Texture.grain((int) (x * 9), (int) (y * 9)) - 0.5);
       int crumb = crumb(x, y);
       double shade = crust + 0.3 * Texture.noise(seed + 4, x / 5, y / 5) + 0.25;
       if (base) {

@@ -125,7 +125,8 @@ public final class DemoNotebook {
     Map<String, byte[]> files =
         event.pictures().stream()
             .map(DemoPicture::file)
-            .collect(Collectors.toMap(Function.identity(), pictures::get, (a, b) -> a, HashMap::new));
+            .collect(
+                Collectors.toMap(Function.identity(), pictures::get, (a, b) -> a, HashMap::new));
     records.addBake(line(event.address()), bake, files, event.at().note(), by);
   }
 

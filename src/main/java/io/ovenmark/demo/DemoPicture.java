@@ -8,8 +8,8 @@ import io.ovenmark.bake.Piece;
 import java.util.List;
 
 /**
- * A picture of a demo bake that is still to be drawn. It is drawn from the bake's own figures, so it
- * claims nothing that the bake does not say, and it says "drawn for the demo" of itself.
+ * A picture of a demo bake that is still to be drawn. It is drawn from the bake's own figures, so
+ * it claims nothing that the bake does not say, and it says "drawn for the demo" of itself.
  *
  * @param file path in the notebook; a name that ends in {@code -side.jpg} shows cut pieces from the
  *     side, any other the tray from above

@@ -11,9 +11,9 @@ import java.util.Optional;
 import java.util.function.Function;
 
 /**
- * The demo as a list of events, from the first goal to the last published revision. The files are in
- * the project's folder {@code formulas/}; {@code timeline.json} there says what happened when and
- * names all others.
+ * The demo as a list of events, from the first goal to the last published revision. The files are
+ * in the project's folder {@code formulas/}; {@code timeline.json} there says what happened when
+ * and names all others.
  *
  * <pre>{@code
  * for (DemoEvent event : DemoScript.load().events()) {

@@ -34,8 +34,8 @@ import java.util.Set;
 import java.util.function.Function;
 
 /**
- * Reads {@code timeline.json} event by event and keeps book of what exists by then, so that an event
- * that refers to something later or to nothing is refused with its line.
+ * Reads {@code timeline.json} event by event and keeps book of what exists by then, so that an
+ * event that refers to something later or to nothing is refused with its line.
  */
 final class DemoScriptReader {
   private static final List<String> VERBS =
@@ -82,7 +82,9 @@ final class DemoScriptReader {
     String verb = verbs.contains("variant") ? "variant" : verbs.isEmpty() ? "" : verbs.get(0);
     if (verb.isEmpty() || verbs.size() > (verb.equals("variant") ? 2 : 1)) {
       fields.problem(
-          "", "The event does not say one thing.", "Give it one of " + String.join(", ", VERBS) + ".");
+          "",
+          "The event does not say one thing.",
+          "Give it one of " + String.join(", ", VERBS) + ".");
       return Optional.empty();
     }
     try {
@@ -154,7 +156,8 @@ final class DemoScriptReader {
       throw bad("There is no goal " + goal + " yet.", "Set the goal before the variant.");
     }
     String name = line.substring(line.indexOf('/') + 1);
-    if (!line.equals(from.formula() + "/" + name) || latest.putIfAbsent(line, from.revision()) != null) {
+    boolean ofThatFormula = line.equals(from.formula() + "/" + name);
+    if (!ofThatFormula || latest.putIfAbsent(line, from.revision()) != null) {
       throw bad(
           "The variant " + line + " cannot be opened from " + from + ".",
           "Write formula/name with a name that is free.");

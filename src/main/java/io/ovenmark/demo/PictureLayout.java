@@ -64,6 +64,9 @@ record PictureLayout(List<Spot> spots, double pixelsPerMillimetre) {
 
   /** Pieces on a tray, seen from above: as many to a row as lets them be largest. */
   static PictureLayout above(List<Piece> pieces, PieceShape shape) {
+    if (pieces.isEmpty()) {
+      return new PictureLayout(List.of(), LARGEST_ABOVE);
+    }
     double depth = shape == PieceShape.RECTANGLE ? RECTANGLE_DEPTH : 1;
     double widest = 0;
     for (Piece piece : pieces) {
@@ -83,7 +86,7 @@ record PictureLayout(List<Spot> spots, double pixelsPerMillimetre) {
       }
     }
     scale = Math.min(scale, LARGEST_ABOVE);
-    int rows = Math.max(1, (pieces.size() + columns - 1) / columns);
+    int rows = (pieces.size() + columns - 1) / columns;
     List<Spot> spots = new ArrayList<>();
     for (int i = 0; i < pieces.size(); i++) {
       Piece piece = pieces.get(i);
@@ -107,6 +110,9 @@ record PictureLayout(List<Spot> spots, double pixelsPerMillimetre) {
 
   /** Pieces cut through and seen from the side, in one row or, from three on, in two. */
   static PictureLayout side(List<Piece> pieces, PieceShape shape) {
+    if (pieces.isEmpty()) {
+      return new PictureLayout(List.of(), LARGEST_BESIDE);
+    }
     int inRow = pieces.size() < 3 ? pieces.size() : (pieces.size() + 1) / 2;
     double widest = 0;
     double highest = 0;
@@ -115,7 +121,7 @@ record PictureLayout(List<Spot> spots, double pixelsPerMillimetre) {
       highest = Math.max(highest, height(piece, pieces, shape));
     }
     double areaWidth = WIDTH - 2.0 * MARGIN - UPRIGHT_RULER;
-    double step = areaWidth / Math.max(1, inRow);
+    double step = areaWidth / inRow;
     double scale = Math.min(step / (ROOM_BESIDE * widest), (UPPER_FOOT - 50) / highest);
     scale = Math.min(scale, LARGEST_BESIDE);
     List<Spot> spots = new ArrayList<>();

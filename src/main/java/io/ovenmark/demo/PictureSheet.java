@@ -52,7 +52,7 @@ final class PictureSheet {
     return graphics;
   }
 
-  /** Sets a pixel, or blends it in where the cover is below 1. Outside the sheet nothing happens. */
+  /** Sets a pixel, or blends it in where the cover is below 1; nothing outside the sheet. */
   void pixel(int x, int y, int colour, double cover) {
     if (cover <= 0 || x < 0 || y < 0 || x >= PictureLayout.WIDTH || y >= PictureLayout.HEIGHT) {
       return;
@@ -94,12 +94,12 @@ final class PictureSheet {
     }
   }
 
-  /** Pale stone over a band of the sheet. */
-  void stone(int top, int bottom, int colour) {
+  /** Stone over an area of the sheet, its right and lower edges excluded. */
+  void stone(int left, int top, int right, int bottom, int colour) {
     surface(
-        0,
+        left,
         top,
-        PictureLayout.WIDTH,
+        right,
         bottom,
         colour,
         new Light() {
@@ -110,7 +110,7 @@ final class PictureSheet {
 
           @Override
           public double fast(int x, int y) {
-            double grain = Texture.hash(72, x, y);
+            double grain = Texture.grain(x, y);
             return 0.03 * (grain - 0.5) - (grain > 0.994 ? 0.07 : 0);
           }
         });

@@ -2,9 +2,20 @@ package io.ovenmark.demo;
 
 /**
  * Irregularity that is the same each time: noise worked out from place and seed alone, so that a
- * picture drawn twice is the same picture.
+ * picture drawn twice is the same picture. Noise comes from one table of random numbers that
+ * repeats after 256 units and that each seed reads from another corner.
  */
 final class Texture {
+  private static final int SIDE = 256;
+  private static final int MASK = SIDE - 1;
+  private static final float[] TABLE = new float[SIDE * SIDE];
+
+  static {
+    for (int i = 0; i < TABLE.length; i++) {
+      TABLE[i] = (float) hash(1, i, 0);
+    }
+  }
+
   private Texture() {}
 
   /** A number from 0 to below 1 that looks random and depends on its arguments only. */
@@ -18,14 +29,24 @@ final class Texture {
     return (h >>> 11) / (double) (1L << 53);
   }
 
+  /** As {@link #hash}, faster and repeating: for what differs from pixel to pixel. */
+  static double grain(int x, int y) {
+    return TABLE[(x & MASK) << 8 | (y + (x >> 8) * 31 & MASK)];
+  }
+
   /** Smooth noise from −1 to 1 with features about one unit across. */
   static double noise(long seed, double x, double y) {
-    long column = (long) Math.floor(x);
-    long row = (long) Math.floor(y);
+    int corner = corner(seed);
+    int column = (int) Math.floor(x);
+    int row = (int) Math.floor(y);
     double u = smooth(x - column);
     double v = smooth(y - row);
-    double upper = mix(hash(seed, column, row), hash(seed, column + 1, row), u);
-    double lower = mix(hash(seed, column, row + 1), hash(seed, column + 1, row + 1), u);
+    int left = (column + corner & MASK) << 8;
+    int right = (column + 1 + corner & MASK) << 8;
+    int top = row + (corner >> 8) & MASK;
+    int bottom = top + 1 & MASK;
+    double upper = mix(TABLE[left | top], TABLE[right | top], u);
+    double lower = mix(TABLE[left | bottom], TABLE[right | bottom], u);
     return 2 * mix(upper, lower, v) - 1;
   }
 
@@ -44,17 +65,25 @@ final class Texture {
 
   /** Distance to the nearest of points strewn one to a unit square: small within a pore. */
   static double cell(long seed, double x, double y) {
-    long column = (long) Math.floor(x);
-    long row = (long) Math.floor(y);
+    int corner = corner(seed);
+    int column = (int) Math.floor(x);
+    int row = (int) Math.floor(y);
     double nearest = 9;
-    for (long i = column - 1; i <= column + 1; i++) {
-      for (long j = row - 1; j <= row + 1; j++) {
-        double dx = i + hash(seed, i, j) - x;
-        double dy = j + hash(seed + 1, i, j) - y;
+    for (int i = column - 1; i <= column + 1; i++) {
+      int at = (i + corner & MASK) << 8;
+      for (int j = row - 1; j <= row + 1; j++) {
+        int index = at | (j + (corner >> 8) & MASK);
+        double dx = i + TABLE[index] - x;
+        double dy = j + TABLE[index ^ 0x5a5a] - y;
         nearest = Math.min(nearest, dx * dx + dy * dy);
       }
     }
     return Math.sqrt(nearest);
+  }
+
+  private static int corner(long seed) {
+    int mixed = (int) (seed ^ seed >>> 32) * 0x9E3779B9;
+    return mixed >>> 12;
   }
 
   private static double smooth(double t) {

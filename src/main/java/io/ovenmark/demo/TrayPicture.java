@@ -12,8 +12,9 @@ import java.awt.geom.RoundRectangle2D;
 import java.util.List;
 
 /**
- * A tray from above. Each piece is a small landscape lit from the upper left: its size follows the
- * measured width, its brown the crust shade, and what is uneven about it comes from {@link Texture}.
+ * A tray from above. Each piece is a small landscape lit from the upper left: its size follows
+ * the measured width, its brown the crust shade, and what is uneven about it comes from
+ * {@link Texture}.
  */
 final class TrayPicture {
   private static final int TRAY = 0x3b4346;
@@ -32,8 +33,7 @@ final class TrayPicture {
 
         @Override
         public double fast(int x, int y) {
-          return 0.07 * (Texture.hash(14, x / 48, y) - 0.5) * 0.6
-              + 0.04 * (Texture.hash(13, x, y) - 0.5);
+          return 0.042 * (Texture.grain(x / 48, y) - 0.5) + 0.04 * (Texture.grain(x, y) - 0.5);
         }
       };
 
@@ -41,7 +41,7 @@ final class TrayPicture {
 
   static void draw(
       PictureSheet sheet, PictureLayout layout, List<Piece> pieces, PieceShape shape, long seed) {
-    sheet.stone(0, PictureLayout.HEIGHT, STONE);
+    worktop(sheet);
     tray(sheet);
     sheet.ruler(
         PictureLayout.MARGIN + 20,
@@ -63,6 +63,17 @@ final class TrayPicture {
     }
   }
 
+  /** Only where the tray does not cover it, its rounded corners left out. */
+  private static void worktop(PictureSheet sheet) {
+    int beside = PictureLayout.MARGIN + 30;
+    int right = PictureLayout.WIDTH - beside;
+    int below = PictureLayout.TRAY_BOTTOM - 30;
+    sheet.stone(0, 0, PictureLayout.WIDTH, 60, STONE);
+    sheet.stone(0, 60, beside, below, STONE);
+    sheet.stone(right, 60, PictureLayout.WIDTH, below, STONE);
+    sheet.stone(0, below, PictureLayout.WIDTH, PictureLayout.HEIGHT, STONE);
+  }
+
   private static void tray(PictureSheet sheet) {
     int left = PictureLayout.MARGIN;
     int right = PictureLayout.WIDTH - PictureLayout.MARGIN;
@@ -81,7 +92,9 @@ final class TrayPicture {
     sheet.surface(left + rim, top + rim, right - rim, bottom - rim, TRAY, STEEL);
     graphics.setStroke(new BasicStroke(2f));
     graphics.setColor(new Color(255, 255, 255, 46));
-    graphics.draw(new RoundRectangle2D.Double(left + 2, top + 2, right - left - 4, bottom - top - 4, 38, 38));
+    graphics.draw(
+        new RoundRectangle2D.Double(
+            left + 2, top + 2, right - left - 4, bottom - top - 4, 38, 38));
     graphics.setColor(new Color(0, 0, 0, 90));
     graphics.draw(
         new RoundRectangle2D.Double(
@@ -189,7 +202,8 @@ final class TrayPicture {
       double x = flat ? 1.84 * (Texture.hash(seed, i, 3) - 0.5) : out * Math.cos(angle);
       double y = flat ? 1.80 * (Texture.hash(seed, i, 4) - 0.5) : out * Math.sin(angle);
       boolean large = Texture.hash(seed, i, 5) > 0.84;
-      double length = (large ? (flat ? 4.4 : 7.2) : 3.0) * scale * (0.85 + 0.3 * Texture.hash(seed, i, 6));
+      double millimetres = large ? (flat ? 4.4 : 7.2) : 3.0;
+      double length = millimetres * scale * (0.85 + 0.3 * Texture.hash(seed, i, 6));
       double breadth = (large ? (flat ? 2.1 : 2.9) : 1.7) * scale;
       int colour = large ? (flat ? 0x8a5f34 : 0xa69c83) : 0xf0dfb4;
       AffineTransform before = graphics.getTransform();

@@ -1,7 +1,7 @@
 /**
- * The demo: the invented Saltmarsh bench, told as dated events with formulas, bakes, foods, goals and
- * drawn pictures, from which a demo notebook is built. Reading and drawing may use {@code goal},
- * {@code bake}, {@code formula}, {@code pantry}, {@code measure} and {@code json}, and nothing of a
- * notebook. Start with {@link io.ovenmark.demo.DemoScript}.
+ * The demo: the invented Saltmarsh bench, told as dated events with formulas, bakes, foods, goals
+ * and drawn pictures, from which a demo notebook is built. It may use {@code notebook} and below;
+ * only {@link io.ovenmark.demo.DemoNotebook} needs the notebook itself. Start with {@link
+ * io.ovenmark.demo.DemoScript}.
  */
 package io.ovenmark.demo;

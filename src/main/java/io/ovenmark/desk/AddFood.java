@@ -121,19 +121,23 @@ public final class AddFood {
   }
 
   private KitchenViews.FoodView save(Food food, By by) {
+    if (desk.notebook().latest().foods().contains(food.slug())) {
+      throw exists(food);
+    }
     try {
       new RecordWriter(desk.notebook())
           .saveFood(food, Optional.empty(), "Food: " + food.name(), by);
     } catch (Refusal refusal) {
-      if (refusal.reason() == Refusal.Reason.EXISTS) {
-        throw new Refusal(
-            Refusal.Reason.EXISTS,
-            food.slug(),
-            "The pantry has a food \"" + food.slug() + "\" already.",
-            "Choose another short name, or change it with: ovenmark pantry set " + food.slug());
-      }
-      throw refusal;
+      throw refusal.reason() == Refusal.Reason.EXISTS ? exists(food) : refusal;
     }
     return new ShowFood(desk).call(food.slug());
+  }
+
+  private static Refusal exists(Food food) {
+    return new Refusal(
+        Refusal.Reason.EXISTS,
+        "food " + food.slug(),
+        "The pantry has a food \"" + food.slug() + "\" already.",
+        "Choose another short name, or change it with: ovenmark pantry set " + food.slug());
   }
 }

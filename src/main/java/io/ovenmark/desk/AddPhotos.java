@@ -68,7 +68,7 @@ public final class AddPhotos {
         }
         throw refusal;
       }
-      return parts.written(desk, after, line, List.copyOf(named.bytes().keySet()));
+      return parts.written(after, line, List.copyOf(named.bytes().keySet()));
     }
   }
 

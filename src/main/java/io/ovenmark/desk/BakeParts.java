@@ -4,6 +4,8 @@ import io.ovenmark.bake.Bake;
 import io.ovenmark.bake.Photo;
 import io.ovenmark.bake.Piece;
 import io.ovenmark.json.Extras;
+import io.ovenmark.json.Problem;
+import io.ovenmark.json.UnreadableException;
 import io.ovenmark.measure.FigureText;
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Notebook;
@@ -16,9 +18,7 @@ import io.ovenmark.photo.PhotoNormaliser;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -29,45 +29,19 @@ final class BakeParts {
   /** Egg dishes: 160 °F, USDA Food Safety and Inspection Service. */
   private static final double SAFE_EGG_CELSIUS = 71;
 
+  private final Desk desk;
   private final Notebook notebook;
 
   BakeParts(Desk desk) {
+    this.desk = desk;
     this.notebook = desk.notebook();
   }
 
   /** Pictures ready to be written, with the names they get. */
   record Pictures(List<Photo> photos, SortedMap<String, byte[]> bytes) {}
 
-  /** The addresses of all revisions of a formula by their content, the main line's first. */
-  Map<String, List<String>> addresses(String formula) {
-    Map<String, List<String>> addresses = new LinkedHashMap<>();
-    Set<String> commits = new HashSet<>();
-    for (Address line : notebook.lines(formula)) {
-      for (Revision revision : revisions(line)) {
-        if (commits.add(revision.commit().hex())) {
-          addresses
-              .computeIfAbsent(revision.blob().hex(), blob -> new ArrayList<>())
-              .add(revision.address().toString());
-        }
-      }
-    }
-    return addresses;
-  }
-
-  private List<Revision> revisions(Address line) {
-    try {
-      return notebook.revisions(line);
-    } catch (Refusal refusal) {
-      if (refusal.reason() == Refusal.Reason.NOT_FOUND) {
-        return List.of();
-      }
-      throw refusal;
-    }
-  }
-
   Views.BakeView view(Bake bake) {
-    return BakeViews.view(
-        bake, addresses(bake.formula()).getOrDefault(bake.blob(), List.of()));
+    return desk.views(List.of(bake)).get(0);
   }
 
   /** A bake by its name. */
@@ -80,14 +54,26 @@ final class BakeParts {
         .orElseThrow(() -> noBake(formula, id, bakes));
   }
 
-  private Refusal noBake(String formula, String id, List<Bake> bakes) {
-    if (bakes.isEmpty() && addresses(formula).isEmpty()) {
-      return new Refusal(
+  /** Refuses a name of which there is no formula and never was one. */
+  void requireFormula(String formula) {
+    if (!notebook.isKnown(formula)) {
+      throw new Refusal(
           Refusal.Reason.NOT_FOUND,
           formula,
           "There is no formula \"" + formula + "\" in this notebook.",
           "List what there is with: ovenmark list");
     }
+  }
+
+  private RuntimeException noBake(String formula, String id, List<Bake> bakes) {
+    List<Problem> damaged =
+        notebook.bakeProblems(formula).stream()
+            .filter(problem -> problem.file().endsWith("/" + id + ".json"))
+            .toList();
+    if (!damaged.isEmpty()) {
+      return new UnreadableException(damaged);
+    }
+    requireFormula(formula);
     List<String> ids = bakes.stream().map(Bake::id).toList();
     return new Refusal(
         Refusal.Reason.NOT_FOUND,
@@ -161,17 +147,16 @@ final class BakeParts {
     }
   }
 
-  KitchenViews.BakeWritten written(
-      Desk desk, Bake bake, Address line, List<String> photosAdded) {
+  KitchenViews.BakeWritten written(Bake bake, Address line, List<String> photosAdded) {
     return new KitchenViews.BakeWritten(
-        view(bake), line.line(), photosAdded, remarks(desk, bake, line));
+        view(bake), line.line(), photosAdded, remarks(bake, line));
   }
 
   Address lineOf(Bake bake) {
     return new RecordWriter(notebook).lineOf(bake);
   }
 
-  private List<String> remarks(Desk desk, Bake bake, Address line) {
+  private List<String> remarks(Bake bake, Address line) {
     List<String> remarks = new ArrayList<>();
     List<String> cool = new ArrayList<>();
     for (Piece piece : bake.pieces()) {
@@ -186,7 +171,7 @@ final class BakeParts {
                 + " %: check the two masses unless it was glazed or filled.");
       }
     }
-    if (!cool.isEmpty() && containsEgg(desk, bake, line)) {
+    if (!cool.isEmpty() && containsEgg(bake, line)) {
       remarks.add(
           "Below 71 °C (160 °F) in the centre, though made with egg: " + String.join(", ", cool)
               + ". Do not serve it; follow local food codes.");
@@ -194,9 +179,9 @@ final class BakeParts {
     return remarks;
   }
 
-  private boolean containsEgg(Desk desk, Bake bake, Address line) {
+  private boolean containsEgg(Bake bake, Address line) {
     Optional<Revision> baked =
-        revisions(line).stream()
+        notebook.revisions(line).stream()
             .filter(revision -> revision.blob().hex().equals(bake.blob()))
             .reduce((first, last) -> last);
     return baked

@@ -73,7 +73,7 @@ public final class ChangeBake {
     Address line = parts.lineOf(before);
     new RecordWriter(desk.notebook())
         .changeBake(line, before, after, Map.of(), "Notes on the bake " + id, by);
-    return parts.written(desk, after, line, List.of());
+    return parts.written(after, line, List.of());
   }
 
   private static Bake changed(Bake bake, Changes changes) {

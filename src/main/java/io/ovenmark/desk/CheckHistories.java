@@ -8,11 +8,11 @@ import java.util.Optional;
 
 /** The revisions that bakes may be of, read once for each formula. */
 final class CheckHistories {
-  private final BakeParts parts;
+  private final Desk desk;
   private final Map<String, Optional<Map<String, List<String>>>> known = new HashMap<>();
 
   CheckHistories(Desk desk) {
-    this.parts = new BakeParts(desk);
+    this.desk = desk;
   }
 
   /**
@@ -26,7 +26,7 @@ final class CheckHistories {
 
   private Optional<Map<String, List<String>>> read(String formula) {
     try {
-      return Optional.of(parts.addresses(formula));
+      return Optional.of(desk.revisionsByContent(formula));
     } catch (StoreException e) {
       return Optional.empty();
     }

@@ -6,7 +6,9 @@ import io.ovenmark.compare.Side;
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.Revision;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -44,8 +46,14 @@ public final class CompareRevisions {
   public ComparisonViews.ComparisonView call(Address from, Address to) {
     Place before = place(from);
     Place after = place(to);
+    Map<String, List<String>> addresses = new HashMap<>();
+    for (Place place : List.of(before, after)) {
+      if (!place.side().bakes().isEmpty()) {
+        addresses.putAll(desk.revisionsByContent(place.view().formula()));
+      }
+    }
     return ComparisonViewMaker.of(
-        Comparison.between(before.side(), after.side()), before.view(), after.view());
+        Comparison.between(before.side(), after.side()), before.view(), after.view(), addresses);
   }
 
   /**
@@ -68,12 +76,11 @@ public final class CompareRevisions {
    */
   public Address before(Address address) {
     if (address.point().kind() == Address.Point.Kind.EDITED) {
-      return Address.latest(address.formula(), address.variant());
+      return ShowFormula.lineOnDisk(desk, address);
     }
     Revision revision = desk.notebook().revision(address);
-    return desk.notebook().revisions(revision.address()).stream()
-        .filter(each -> each.number() < revision.number())
-        .reduce((first, second) -> second)
+    return desk.notebook()
+        .before(revision)
         .map(Revision::address)
         .orElseThrow(
             () ->

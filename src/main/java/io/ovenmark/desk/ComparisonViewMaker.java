@@ -1,6 +1,5 @@
 package io.ovenmark.desk;
 
-import io.ovenmark.bake.Bake;
 import io.ovenmark.change.StepDiff;
 import io.ovenmark.change.TextRun;
 import io.ovenmark.compare.Comparison;
@@ -11,7 +10,6 @@ import io.ovenmark.compare.FoodDataChange;
 import io.ovenmark.compare.GoalComparison;
 import io.ovenmark.compare.LineComparison;
 import io.ovenmark.compare.Outcomes;
-import io.ovenmark.compare.Side;
 import io.ovenmark.goal.GoalCheck;
 import io.ovenmark.measure.FigureText;
 import io.ovenmark.worksheet.Basis;
@@ -29,7 +27,10 @@ final class ComparisonViewMaker {
   private ComparisonViewMaker() {}
 
   static ComparisonViews.ComparisonView of(
-      Comparison comparison, ComparisonViews.SideView from, ComparisonViews.SideView to) {
+      Comparison comparison,
+      ComparisonViews.SideView from,
+      ComparisonViews.SideView to,
+      Map<String, List<String>> addresses) {
     Map<String, ComparisonViews.FigureDifference> ratios = new LinkedHashMap<>();
     Map<String, Map<String, ComparisonViews.FigureDifference>> macros = new LinkedHashMap<>();
     for (Basis basis : Basis.values()) {
@@ -57,7 +58,7 @@ final class ComparisonViewMaker {
         fields(comparison.process()),
         comparison.method().stream().map(ComparisonViewMaker::step).toList(),
         fields(comparison.texts()),
-        outcomes(comparison),
+        outcomes(comparison, addresses),
         confounding.verdict() == Confounding.Verdict.CONFOUNDED
             ? confounding.influences().stream()
                 .map(each -> (each.name() + " " + each.detail()).strip())
@@ -205,22 +206,15 @@ final class ComparisonViewMaker {
     return new ComparisonViews.RunView(change, text);
   }
 
-  private static ComparisonViews.OutcomeView outcomes(Comparison comparison) {
+  private static ComparisonViews.OutcomeView outcomes(
+      Comparison comparison, Map<String, List<String>> addresses) {
     Outcomes outcomes = comparison.outcomes();
     return new ComparisonViews.OutcomeView(
-        bakes(comparison.from()),
-        bakes(comparison.to()),
+        Desk.views(comparison.from().bakes(), addresses),
+        Desk.views(comparison.to().bakes(), addresses),
         outcomes.figures().stream().map(ComparisonViewMaker::outcome).toList(),
         outcomes.findings().stream().map(ComparisonViewMaker::finding).toList(),
         comparison.confounding().likeForLikeSentence().map(List::of).orElse(List.of()));
-  }
-
-  private static List<Views.BakeView> bakes(Side side) {
-    List<Views.BakeView> views = new ArrayList<>();
-    for (Bake bake : side.bakes()) {
-      views.add(BakeViews.view(bake, List.of(side.address())));
-    }
-    return views;
   }
 
   private static ComparisonViews.OutcomeFigure outcome(Outcomes.OutcomeFigure figure) {

@@ -2,19 +2,28 @@ package io.ovenmark.desk;
 
 import io.ovenmark.bake.Bake;
 import io.ovenmark.formula.Formula;
+import io.ovenmark.goal.Goal;
 import io.ovenmark.goal.GoalCheck;
+import io.ovenmark.json.UnreadableException;
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Contents;
 import io.ovenmark.notebook.Notebook;
+import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.Revision;
+import io.ovenmark.notebook.store.StoreException;
+import io.ovenmark.pantry.BuiltInPantry;
+import io.ovenmark.pantry.Food;
 import io.ovenmark.worksheet.BakedYield;
 import io.ovenmark.worksheet.Policy;
 import io.ovenmark.worksheet.Worksheet;
+import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * An open notebook with what has been worked out from it so far. Every verb works on a desk; many
@@ -69,6 +78,51 @@ public final class Desk implements AutoCloseable {
   }
 
   /**
+   * Reads an address as a person writes it: a formula with variant and revision, or a full or
+   * abbreviated commit id alone, of at least 7 digits. A formula of that name goes before a commit.
+   *
+   * @param text such as {@code seeded-lupin-bun/egg-free@7} or {@code 4f2a91c}
+   * @return the address; whether its variant and revision exist shows when it is used
+   * @throws Refusal when it is no address, or there is no such formula or commit
+   */
+  public Address address(String text) {
+    Optional<Address> parsed = Optional.empty();
+    Optional<Refusal> refusal = Optional.empty();
+    try {
+      parsed = Optional.of(Address.parse(text));
+    } catch (IllegalArgumentException e) {
+      refusal = Optional.of(Refusal.of("address", e));
+    }
+    if (parsed.isPresent() && exists(parsed.get())) {
+      return parsed.get();
+    }
+    Optional<Address> commit = notebook.addressOfCommit(text);
+    if (commit.isPresent()) {
+      return commit.get();
+    }
+    if (refusal.isPresent()) {
+      throw refusal.get();
+    }
+    throw noFormula(parsed.get().formula());
+  }
+
+  private boolean exists(Address address) {
+    return notebook.latest().formulaBlob(address.formula()).isPresent()
+        || notebook.isKnown(address.formula())
+        || notebook.handEdits().containsKey(address.formula());
+  }
+
+  private Refusal noFormula(String slug) {
+    List<String> near = NearNames.of(slug, notebook.latest().formulas());
+    String list = "List what there is with: ovenmark list";
+    return new Refusal(
+        Refusal.Reason.NOT_FOUND,
+        slug,
+        "There is no formula \"" + slug + "\" in this notebook.",
+        near.isEmpty() ? list : "Did you mean " + String.join(" or ", near) + "? " + list);
+  }
+
+  /**
    * Works a revision out with the foods and settings of its own commit.
    *
    * @param revision the revision
@@ -94,17 +148,22 @@ public final class Desk implements AutoCloseable {
   }
 
   /**
-   * Whether the foods, goals or settings that an address is worked out with differ from those of the
-   * revision's own commit.
+   * Whether the foods, the goal or the settings that an address is worked out with differ from those
+   * of the revision's own commit, as far as the formula uses them.
    *
    * @param address how the revision was asked for
    * @param revision the revision found
    * @return true when a figure may differ from the numbered revision's
    */
   public boolean restsOnOtherFoods(Address address, Revision revision) {
-    return !contents(address, revision)
-        .figuresKey()
-        .equals(notebook.at(revision.commit()).figuresKey());
+    Contents asked = contents(address, revision);
+    if (asked.commit().equals(revision.commit())) {
+      return false;
+    }
+    Formula formula = notebook.formula(revision);
+    return !asked
+        .figuresKey(formula)
+        .equals(notebook.at(revision.commit()).figuresKey(formula));
   }
 
   private Contents contents(Address address, Revision revision) {
@@ -115,20 +174,55 @@ public final class Desk implements AutoCloseable {
     };
   }
 
+  /**
+   * What could be worked out.
+   *
+   * @param sheet the worksheet and the goal; empty when a file is damaged
+   * @param problems what is wrong then
+   */
+  record Attempt(Optional<Sheet> sheet, List<Views.ProblemView> problems) {}
+
+  /** Works out what an address means, unless a file that it rests on is damaged. */
+  Attempt attempt(Address address, Revision revision, List<Bake> bakesOfFormula) {
+    try {
+      return new Attempt(Optional.of(sheet(address, revision, bakesOfFormula)), List.of());
+    } catch (UnreadableException | StoreException e) {
+      List<Views.ProblemView> problems = Refusals.problems(e);
+      if (problems.isEmpty()) {
+        throw e;
+      }
+      return new Attempt(Optional.empty(), problems);
+    }
+  }
+
+  /** A revision's formula, unless its file is damaged. */
+  Optional<Formula> readable(Revision revision) {
+    try {
+      return Optional.of(notebook.formula(revision));
+    } catch (UnreadableException | StoreException e) {
+      if (Refusals.problems(e).isEmpty()) {
+        throw e;
+      }
+      return Optional.empty();
+    }
+  }
+
   private Sheet sheet(Revision revision, Contents contents, List<Bake> bakesOfFormula) {
     BakedYield bakedYield =
         BakedYield.measured(bakesOf(revision.blob().hex(), bakesOfFormula));
-    Key key = new Key(revision.blob().hex(), contents.figuresKey(), bakedYield);
+    Formula formula = notebook.formula(revision);
+    Key key = new Key(revision.blob().hex(), contents.figuresKey(formula), bakedYield);
     Sheet known = sheets.get(key);
     if (known == null) {
-      known = workOut(notebook.formula(revision), contents, bakedYield);
+      known = workOut(formula, contents::food, contents::goal, contents.policy(formula), bakedYield);
       sheets.put(key, known);
     }
     return known;
   }
 
   /**
-   * Works a formula out that is not a revision yet.
+   * Works a formula out that is not a revision yet. Foods and the goal that its line of history lacks
+   * are those that a commit of it would bring along: the main line's, else the built-in table's.
    *
    * @param formula the formula
    * @param line the line of history whose foods and settings are used
@@ -136,15 +230,73 @@ public final class Desk implements AutoCloseable {
    * @return the worksheet and the goal
    */
   public Sheet draft(Formula formula, Address line, List<Bake> bakes) {
-    return workOut(formula, notebook.latest(line), BakedYield.measured(bakes));
+    Contents main = notebook.latest();
+    Contents here = line.variant().isEmpty() ? main : notebook.latest(line);
+    Function<String, Optional<Food>> food =
+        slug -> here.food(slug).or(() -> main.food(slug)).or(() -> BuiltInPantry.find(slug));
+    Function<String, Optional<Goal>> goal = slug -> here.goal(slug).or(() -> main.goal(slug));
+    Policy policy = here.settings().policy();
+    Policy own =
+        formula
+            .goal()
+            .flatMap(goal)
+            .flatMap(Goal::netCarbohydrate)
+            .map(net -> new Policy(policy.energy(), net))
+            .orElse(policy);
+    return workOut(formula, food, goal, own, BakedYield.measured(bakes));
   }
 
-  private static Sheet workOut(Formula formula, Contents contents, BakedYield bakedYield) {
-    Policy policy = contents.policy(formula);
-    Worksheet worksheet = Worksheet.of(formula, contents::food, policy, bakedYield);
+  private static Sheet workOut(
+      Formula formula,
+      Function<String, Optional<Food>> foods,
+      Function<String, Optional<Goal>> goals,
+      Policy policy,
+      BakedYield bakedYield) {
+    Worksheet worksheet = Worksheet.of(formula, foods::apply, policy, bakedYield);
     Optional<GoalCheck> goal =
-        formula.goal().flatMap(contents::goal).map(found -> GoalCheck.of(found, worksheet));
+        formula.goal().flatMap(goals).map(found -> GoalCheck.of(found, worksheet));
     return new Sheet(worksheet, goal);
+  }
+
+  /**
+   * The revisions of a formula by their content: a restored revision has the content of an earlier
+   * one, and bakes belong to contents.
+   *
+   * @param formula short name of the formula
+   * @return for each content's id the addresses of its revisions: of the main line, then of each
+   *     variant after its fork, oldest first
+   */
+  public Map<String, List<String>> revisionsByContent(String formula) {
+    Map<String, List<String>> addresses = new HashMap<>();
+    for (Address line : notebook.lines(formula)) {
+      int fork = line.variant().isPresent() ? notebook.forkNumber(line) : 0;
+      if (notebook.nextNumber(line) > 1) {
+        for (Revision revision : notebook.revisions(line)) {
+          if (revision.number() > fork) {
+            addresses
+                .computeIfAbsent(revision.blob().hex(), blob -> new ArrayList<>())
+                .add(revision.address().toString());
+          }
+        }
+      }
+    }
+    return addresses;
+  }
+
+  /**
+   * Bakes of one formula as programs see them.
+   *
+   * @param bakes the bakes
+   * @return each with the addresses of all revisions of its content
+   */
+  List<Views.BakeView> views(List<Bake> bakes) {
+    return bakes.isEmpty() ? List.of() : views(bakes, revisionsByContent(bakes.get(0).formula()));
+  }
+
+  static List<Views.BakeView> views(List<Bake> bakes, Map<String, List<String>> addresses) {
+    return bakes.stream()
+        .map(bake -> BakeViews.view(bake, addresses.getOrDefault(bake.blob(), List.of())))
+        .toList();
   }
 
   /**

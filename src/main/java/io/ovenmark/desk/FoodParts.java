@@ -1,6 +1,5 @@
 package io.ovenmark.desk;
 
-import io.ovenmark.json.UnreadableException;
 import io.ovenmark.notebook.Contents;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.pantry.Allergen;
@@ -36,7 +35,7 @@ final class FoodParts {
   }
 
   static KitchenViews.FoodEntry unreadable(
-      String slug, List<String> usedBy, UnreadableException e) {
+      String slug, List<String> usedBy, List<Views.ProblemView> problems) {
     return new KitchenViews.FoodEntry(
         slug,
         slug,
@@ -47,7 +46,7 @@ final class FoodParts {
         Map.of(),
         null,
         usedBy,
-        e.problems().stream().map(ListFormulas::problem).toList());
+        problems);
   }
 
   static KitchenViews.FoodView view(Food food, boolean inPantry, List<String> usedBy) {

@@ -143,6 +143,6 @@ public final class ImportFoods {
         added.size(),
         result.more(),
         result.faulty(),
-        result.problems().stream().map(ListFormulas::problem).toList());
+        Refusals.views(result.problems()));
   }
 }

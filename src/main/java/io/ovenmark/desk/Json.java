@@ -1,9 +1,10 @@
 package io.ovenmark.desk;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.util.DefaultIndenter;
+import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
-import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 
 /**
@@ -17,6 +18,22 @@ public final class Json {
           .build();
 
   private Json() {}
+
+  /** Two spaces and a line feed, on every machine. */
+  private static final class LineBreaks extends DefaultPrettyPrinter {
+    private static final long serialVersionUID = 1L;
+
+    LineBreaks() {
+      DefaultIndenter indenter = new DefaultIndenter("  ", "\n");
+      indentObjectsWith(indenter);
+      indentArraysWith(indenter);
+    }
+
+    @Override
+    public DefaultPrettyPrinter createInstance() {
+      return new LineBreaks();
+    }
+  }
 
   /**
    * Writes an answer on one line.
@@ -40,7 +57,7 @@ public final class Json {
    */
   public static String readable(Object answer) {
     try {
-      return MAPPER.writer(SerializationFeature.INDENT_OUTPUT).writeValueAsString(answer) + "\n";
+      return MAPPER.writer(new LineBreaks()).writeValueAsString(answer) + "\n";
     } catch (JsonProcessingException e) {
       throw new IllegalStateException(e);
     }

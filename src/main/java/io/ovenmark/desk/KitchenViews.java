@@ -18,8 +18,13 @@ public final class KitchenViews {
    * @param formula short name
    * @param name name for people
    * @param bakes oldest first, of all lines of history
+   * @param problems what is wrong with bakes that cannot be read; mostly empty
    */
-  public record BakeList(String formula, String name, List<Views.BakeView> bakes) {}
+  public record BakeList(
+      String formula,
+      String name,
+      List<Views.BakeView> bakes,
+      List<Views.ProblemView> problems) {}
 
   /**
    * A bake that was committed.

@@ -5,6 +5,7 @@ import io.ovenmark.json.UnreadableException;
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Contents;
 import io.ovenmark.notebook.Notebook;
+import io.ovenmark.notebook.store.StoreException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,11 +29,12 @@ final class LinesInUse {
     }
   }
 
+  /** Adds what can be read; what is wrong is told where the formula itself is shown. */
   private void add(Address line, Contents contents) {
     try {
       contents.formula(line.formula()).ifPresent(found -> uses.add(new Use(line, found)));
-    } catch (UnreadableException damaged) {
-      // what is wrong is told where the formula itself is shown
+    } catch (UnreadableException | StoreException e) {
+      Refusals.problemsOf(e);
     }
   }
 

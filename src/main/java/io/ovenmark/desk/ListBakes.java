@@ -1,11 +1,7 @@
 package io.ovenmark.desk;
 
-import io.ovenmark.bake.Bake;
 import io.ovenmark.formula.Formula;
 import io.ovenmark.json.UnreadableException;
-import io.ovenmark.notebook.Refusal;
-import java.util.List;
-import java.util.Map;
 
 /**
  * Lists the bakes of a formula, of the main line and all variants.
@@ -30,26 +26,17 @@ public final class ListBakes {
    * Lists them.
    *
    * @param formula slug of the formula
-   * @return the bakes, oldest first
-   * @throws Refusal when there is no such formula
+   * @return the bakes, oldest first, and what is wrong with those that cannot be read
+   * @throws io.ovenmark.notebook.Refusal when there is no such formula
    */
   public KitchenViews.BakeList call(String formula) {
     Asked.slug("formula", formula);
-    List<Bake> bakes = desk.notebook().bakes(formula);
-    Map<String, List<String>> addresses = new BakeParts(desk).addresses(formula);
-    if (bakes.isEmpty() && addresses.isEmpty()) {
-      throw new Refusal(
-          Refusal.Reason.NOT_FOUND,
-          formula,
-          "There is no formula \"" + formula + "\" in this notebook.",
-          "List what there is with: ovenmark list");
-    }
+    new BakeParts(desk).requireFormula(formula);
     return new KitchenViews.BakeList(
         formula,
         name(formula),
-        bakes.stream()
-            .map(bake -> BakeViews.view(bake, addresses.getOrDefault(bake.blob(), List.of())))
-            .toList());
+        desk.views(desk.notebook().bakes(formula)),
+        Refusals.views(desk.notebook().bakeProblems(formula)));
   }
 
   private String name(String formula) {

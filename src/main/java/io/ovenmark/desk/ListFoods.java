@@ -2,6 +2,7 @@ package io.ovenmark.desk;
 
 import io.ovenmark.json.UnreadableException;
 import io.ovenmark.notebook.Contents;
+import io.ovenmark.notebook.store.StoreException;
 import io.ovenmark.pantry.BuiltInPantry;
 import io.ovenmark.pantry.Food;
 import io.ovenmark.pantry.FoodSearch;
@@ -45,8 +46,8 @@ public final class ListFoods {
       List<String> usedBy = lines.withFood(slug);
       try {
         contents.food(slug).map(food -> FoodParts.entry(food, true, usedBy)).ifPresent(entries::add);
-      } catch (UnreadableException e) {
-        entries.add(FoodParts.unreadable(slug, usedBy, e));
+      } catch (UnreadableException | StoreException e) {
+        entries.add(FoodParts.unreadable(slug, usedBy, Refusals.problemsOf(e)));
       }
     }
     return new KitchenViews.FoodList(entries);
@@ -73,13 +74,14 @@ public final class ListFoods {
     return new KitchenViews.FoodList(entries);
   }
 
+  /** The foods that can be read; what is wrong with others is told where they are listed. */
   private static List<Food> readable(Contents contents) {
     List<Food> foods = new ArrayList<>();
     for (String slug : contents.foods()) {
       try {
         contents.food(slug).ifPresent(foods::add);
-      } catch (UnreadableException damaged) {
-        // what is wrong is told where the food itself is listed
+      } catch (UnreadableException | StoreException e) {
+        Refusals.problemsOf(e);
       }
     }
     return foods;

@@ -1,9 +1,8 @@
 package io.ovenmark.desk;
 
 import io.ovenmark.bake.Bake;
+import io.ovenmark.formula.Formula;
 import io.ovenmark.goal.GoalCheck;
-import io.ovenmark.json.Problem;
-import io.ovenmark.json.UnreadableException;
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Contents;
 import io.ovenmark.notebook.Notebook;
@@ -44,7 +43,9 @@ public final class ListFormulas {
     Set<String> edited = notebook.handEdits().keySet();
     List<Views.FormulaEntry> entries = new ArrayList<>();
     for (String slug : contents.formulas()) {
-      entries.add(entry(slug, edited.contains(slug)));
+      notebook
+          .newestIfAny(Address.latest(slug, Optional.empty()))
+          .ifPresent(newest -> entries.add(entry(slug, newest, edited.contains(slug))));
     }
     return new Views.FormulaList(
         settings.title(),
@@ -54,29 +55,23 @@ public final class ListFormulas {
         entries);
   }
 
-  private Views.FormulaEntry entry(String slug, boolean edited) {
+  private Views.FormulaEntry entry(String slug, Revision newest, boolean edited) {
     Notebook notebook = desk.notebook();
     Address line = Address.latest(slug, Optional.empty());
-    Revision newest = notebook.newest(line);
-    List<Bake> bakes = List.of();
-    Desk.Sheet sheet = null;
-    List<Views.ProblemView> problems = new ArrayList<>();
-    try {
-      bakes = notebook.bakes(slug);
-      sheet = desk.sheet(line, newest, bakes);
-    } catch (UnreadableException e) {
-      e.problems().stream().map(ListFormulas::problem).forEach(problems::add);
-    }
-    Optional<Desk.Sheet> readable = Optional.ofNullable(sheet);
-    Optional<Worksheet> worksheet = readable.map(Desk.Sheet::worksheet);
-    Optional<GoalCheck> goal = readable.flatMap(Desk.Sheet::goal);
+    List<Bake> bakes = notebook.bakes(slug);
+    Desk.Attempt attempt = desk.attempt(line, newest, bakes);
+    List<Views.ProblemView> problems = new ArrayList<>(attempt.problems());
+    problems.addAll(Refusals.views(notebook.bakeProblems(slug)));
+    Optional<Formula> formula = desk.readable(newest);
+    Optional<Worksheet> worksheet = attempt.sheet().map(Desk.Sheet::worksheet);
+    Optional<GoalCheck> goal = attempt.sheet().flatMap(Desk.Sheet::goal);
     return new Views.FormulaEntry(
         slug,
-        worksheet.map(w -> w.formula().name()).orElse(slug),
-        worksheet.flatMap(w -> w.formula().goal()).orElse(null),
+        formula.map(Formula::name).orElse(slug),
+        formula.flatMap(Formula::goal).orElse(null),
         goal.map(check -> check.goal().name()).orElse(null),
         goal.map(check -> GoalViews.met(check.outcome())).orElse(null),
-        worksheet.flatMap(w -> w.formula().reference()).orElse(null),
+        formula.flatMap(Formula::reference).orElse(null),
         newest.number(),
         newest.address().toString(),
         newest.time().toString(),
@@ -93,30 +88,24 @@ public final class ListFormulas {
     List<Views.VariantEntry> entries = new ArrayList<>();
     for (String name : desk.notebook().variants(slug)) {
       Address line = Address.latest(slug, Optional.of(name));
-      Revision newest = desk.notebook().newest(line);
-      Optional<Desk.Sheet> sheet = Optional.empty();
-      try {
-        sheet = Optional.of(desk.sheet(line, newest, bakes));
-      } catch (UnreadableException damaged) {
-        // what is wrong is told where the variant itself is shown
+      Optional<Revision> found = desk.notebook().newestIfAny(line);
+      if (found.isEmpty()) {
+        continue;
       }
-      Optional<GoalCheck> goal = sheet.flatMap(Desk.Sheet::goal);
+      Revision newest = found.get();
+      Optional<GoalCheck> goal = desk.attempt(line, newest, bakes).sheet().flatMap(Desk.Sheet::goal);
       entries.add(
           new Views.VariantEntry(
               name,
               newest.address().toString(),
               desk.notebook().forkNumber(line),
               newest.number(),
-              sheet.flatMap(s -> s.worksheet().formula().goal()).orElse(null),
+              desk.readable(newest).flatMap(Formula::goal).orElse(null),
               goal.map(check -> check.goal().name()).orElse(null),
               goal.map(check -> GoalViews.met(check.outcome())).orElse(null),
               newest.time().toString(),
               newest.note()));
     }
     return entries;
-  }
-
-  static Views.ProblemView problem(Problem problem) {
-    return new Views.ProblemView(problem.where(), problem.message(), problem.hint());
   }
 }

@@ -3,6 +3,7 @@ package io.ovenmark.desk;
 import io.ovenmark.goal.Goal;
 import io.ovenmark.json.UnreadableException;
 import io.ovenmark.notebook.Contents;
+import io.ovenmark.notebook.store.StoreException;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -39,11 +40,10 @@ public final class ListGoals {
       List<String> usedBy = lines.withGoal(slug);
       try {
         contents.goal(slug).map(goal -> entry(goal, usedBy)).ifPresent(entries::add);
-      } catch (UnreadableException e) {
-        List<Views.ProblemView> problems =
-            e.problems().stream().map(ListFormulas::problem).toList();
+      } catch (UnreadableException | StoreException e) {
         entries.add(
-            new KitchenViews.GoalEntry(slug, slug, null, List.of(), usedBy, problems));
+            new KitchenViews.GoalEntry(
+                slug, slug, null, List.of(), usedBy, Refusals.problemsOf(e)));
       }
     }
     return new KitchenViews.GoalList(entries);

@@ -5,6 +5,7 @@ import io.ovenmark.notebook.By;
 import io.ovenmark.notebook.RecordWriter;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.Revision;
+import io.ovenmark.notebook.store.StoreException;
 import io.ovenmark.notebook.store.TagFacts;
 import java.util.ArrayList;
 import java.util.List;
@@ -36,8 +37,8 @@ public final class PublishRevision {
    * @param note what is published, and where; not blank
    * @param by who and when
    * @return what was marked
-   * @throws Refusal when there is no such revision, or it is a file edited by hand
-   * @throws io.ovenmark.notebook.store.StoreException when it is published already
+   * @throws Refusal when there is no such revision, it is a file edited by hand, or it is published
+   *     already
    */
   public WriteViews.Published call(Address address, String note, By by) {
     if (address.point().kind() == Address.Point.Kind.EDITED) {
@@ -49,7 +50,7 @@ public final class PublishRevision {
     }
     Revision revision = desk.notebook().revision(address);
     Desk.Sheet sheet = desk.sheet(revision, desk.notebook().bakes(address.formula()));
-    TagFacts tag = new RecordWriter(desk.notebook()).publish(revision, note, by);
+    TagFacts tag = tag(revision, note, by);
     Views.GoalView goal = sheet.goal().map(GoalViews::view).orElse(null);
     List<String> remarks = new ArrayList<>();
     if (goal != null && !Boolean.TRUE.equals(goal.met())) {
@@ -69,5 +70,20 @@ public final class PublishRevision {
     }
     return new WriteViews.Published(
         WriteParts.revision(revision), tag.name(), tag.message(), goal, List.copyOf(remarks));
+  }
+
+  private TagFacts tag(Revision revision, String note, By by) {
+    try {
+      return new RecordWriter(desk.notebook()).publish(revision, note, by);
+    } catch (StoreException e) {
+      if (e.reason() != StoreException.Reason.NAME_TAKEN) {
+        throw e;
+      }
+      throw new Refusal(
+          Refusal.Reason.EXISTS,
+          revision.address().toString(),
+          revision.address() + " is published already.",
+          "A later revision can be published beside it.");
+    }
   }
 }

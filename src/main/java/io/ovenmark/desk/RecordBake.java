@@ -146,7 +146,7 @@ public final class RecordBake {
         }
         throw refusal;
       }
-      return parts.written(desk, bake, line, List.copyOf(named.bytes().keySet()));
+      return parts.written(bake, line, List.copyOf(named.bytes().keySet()));
     }
   }
 

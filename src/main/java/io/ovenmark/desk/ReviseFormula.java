@@ -294,7 +294,6 @@ public final class ReviseFormula {
   private WriteViews.RevisionWritten saved(Proposal proposal, ReviseOutcome.Saved saved) {
     Revision revision = saved.revision();
     List<String> left = new ArrayList<>(saved.leftAsEditedByHand());
-    List<String> remarks = new ArrayList<>();
     proposal
         .disk()
         .filter(file -> file.settle(FormulaCodec.write(desk.notebook().formula(revision))))
@@ -318,7 +317,7 @@ public final class ReviseFormula {
         List.of(),
         saved.foodsAdded(),
         List.copyOf(left),
-        List.copyOf(remarks));
+        WriteParts.unweighed(desk, revision));
   }
 
   private static WriteViews.RevisionWritten conflict(

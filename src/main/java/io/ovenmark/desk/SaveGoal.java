@@ -83,7 +83,10 @@ public final class SaveGoal {
   public KitchenViews.GoalSheet call(Request request, boolean replace, By by) {
     String slug = Asked.slug("goal", request.slug());
     Contents contents = desk.notebook().latest();
-    Optional<Goal> before = replace ? contents.goal(slug) : Optional.empty();
+    if (!replace && contents.goals().contains(slug)) {
+      throw exists(slug);
+    }
+    Optional<Goal> before = contents.goal(slug);
     Goal goal = goal(request, contents, before.map(Goal::extras).orElse(Extras.NONE));
     if (before.filter(goal::equals).isEmpty()) {
       String note = (before.isPresent() ? "Goal changed: " : "Goal: ") + goal.name();
@@ -96,15 +99,16 @@ public final class SaveGoal {
     try {
       new RecordWriter(desk.notebook()).saveGoal(goal, before, note, by);
     } catch (Refusal refusal) {
-      if (refusal.reason() == Refusal.Reason.EXISTS) {
-        throw new Refusal(
-            Refusal.Reason.EXISTS,
-            goal.slug(),
-            "There is a goal \"" + goal.slug() + "\" already.",
-            "Choose another short name, or replace it with --replace.");
-      }
-      throw refusal;
+      throw refusal.reason() == Refusal.Reason.EXISTS ? exists(goal.slug()) : refusal;
     }
+  }
+
+  private static Refusal exists(String slug) {
+    return new Refusal(
+        Refusal.Reason.EXISTS,
+        "goal " + slug,
+        "There is a goal \"" + slug + "\" already.",
+        "Choose another short name, or replace it with --replace.");
   }
 
   private static Goal goal(Request request, Contents contents, Extras extras) {

@@ -76,21 +76,40 @@ public final class ShowFormula {
 
   /** Reads the file on disk. */
   static Edited read(Desk desk, Address address) {
+    Address line = lineOnDisk(desk, address);
+    if (address.variant().isPresent() && !address.variant().equals(line.variant())) {
+      throw new Refusal(
+          Refusal.Reason.NOT_FOUND,
+          address.toString(),
+          "The files on disk are those of " + line.line() + ", not of " + address.line() + ".",
+          "Check the branch out first with: git checkout " + address.branch());
+    }
+    String file = "formulas/" + address.formula() + ".json";
     HandEdit edit = desk.notebook().handEdits().get(address.formula());
-    if (edit == null || edit.onDisk().isEmpty()) {
+    if (edit == null) {
       throw new Refusal(
           Refusal.Reason.NOT_FOUND,
           address.toString(),
           "The file of " + address.formula() + " on disk is the same as its newest revision.",
-          "Edit formulas/" + address.formula() + ".json, or leave out \"@edited\".");
+          "Edit " + file + ", or leave out \"@edited\".");
+    }
+    if (edit.onDisk().isEmpty()) {
+      throw new Refusal(
+          Refusal.Reason.NOT_FOUND,
+          address.toString(),
+          "The file of " + address.formula() + " was deleted from disk or cannot be read.",
+          "Bring it back with: git checkout -- " + file);
     }
     byte[] bytes = edit.onDisk().get();
     Formula formula = FormulaCodec.read(edit.path(), bytes);
-    Address line =
-        desk.notebook()
-            .lineOnDisk(address.formula())
-            .orElse(Address.latest(address.formula(), Optional.empty()));
     return new Edited(formula, desk.notebook().blobOf(bytes).hex(), line);
+  }
+
+  /** The line of history that a file edited by hand belongs to. */
+  static Address lineOnDisk(Desk desk, Address address) {
+    return desk.notebook()
+        .lineOnDisk(address.formula())
+        .orElse(Address.latest(address.formula(), Optional.empty()));
   }
 
   private Views.FormulaSheet edited(Address address) {
@@ -162,9 +181,7 @@ public final class ShowFormula {
         worksheet.allergens().stream().map(Allergen::key).toList(),
         worksheet.allergensUnknownIn(),
         Cautions.of(worksheet),
-        bakes.stream()
-            .map(bake -> BakeViews.view(bake, List.of(head.address().toString())))
-            .toList());
+        desk.views(bakes));
   }
 
   static FigureSet ratios(Worksheet worksheet) {

@@ -8,6 +8,7 @@ import io.ovenmark.notebook.Contents;
 import io.ovenmark.notebook.Notebook;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.Revision;
+import io.ovenmark.notebook.store.StoreException;
 import io.ovenmark.worksheet.BakedYield;
 import io.ovenmark.worksheet.NetCarbohydrate;
 import io.ovenmark.worksheet.Policy;
@@ -71,8 +72,8 @@ public final class ShowGoal {
     List<Views.ProblemView> problems = List.of();
     try {
       standing = GoalViews.view(GoalCheck.of(goal, worksheet(goal, use, newest)));
-    } catch (UnreadableException e) {
-      problems = e.problems().stream().map(ListFormulas::problem).toList();
+    } catch (UnreadableException | StoreException e) {
+      problems = Refusals.problemsOf(e);
     }
     return new KitchenViews.GoalStanding(
         newest.address().toString(),

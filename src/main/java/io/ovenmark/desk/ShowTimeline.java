@@ -20,6 +20,7 @@ import io.ovenmark.pantry.Food;
 import io.ovenmark.worksheet.Basis;
 import io.ovenmark.worksheet.Figure;
 import io.ovenmark.worksheet.Worksheet;
+import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,6 +34,10 @@ import java.util.Optional;
  */
 public final class ShowTimeline {
   private final Desk desk;
+
+  /** What is looked up for each revision. */
+  private record Shelf(
+      List<Bake> bakes, Map<String, List<String>> addresses, Map<CommitId, TagFacts> published) {}
 
   /**
    * Works on a desk.
@@ -54,30 +59,31 @@ public final class ShowTimeline {
     Notebook notebook = desk.notebook();
     String slug = line.formula();
     List<Bake> bakes = notebook.bakes(slug);
-    Map<CommitId, TagFacts> published = notebook.published(slug);
+    Shelf shelf = new Shelf(bakes, desk.revisionsByContent(slug), notebook.published(slug));
     List<Views.TimelineEntry> entries = new ArrayList<>();
     Address main = Address.latest(slug, Optional.empty());
     if (line.variant().isPresent()) {
-      addLine(entries, line, 0, bakes, published);
+      addLine(entries, line, 0, shelf);
     } else {
-      addLine(entries, main, 0, bakes, published);
+      addLine(entries, main, 0, shelf);
       for (String variant : notebook.variants(slug)) {
         Address branch = Address.latest(slug, Optional.of(variant));
-        addLine(entries, branch, notebook.forkNumber(branch), bakes, published);
+        addLine(entries, branch, notebook.forkNumber(branch), shelf);
       }
     }
     newestFirst(entries);
     Revision newest = notebook.newest(line);
     Optional<Desk.Sheet> sheet =
-        readable(Address.latest(slug, line.variant()), newest, bakes);
+        desk.attempt(Address.latest(slug, line.variant()), newest, bakes).sheet();
     return new Views.TimelineView(
         slug,
-        sheet.map(s -> s.worksheet().formula().name()).orElse(slug),
+        desk.readable(newest).map(Formula::name).orElse(slug),
         line.variant().orElse(null),
         sheet.flatMap(Desk.Sheet::goal).map(GoalViews::view).orElse(null),
         entries,
         new ListFormulas(desk).variants(slug, bakes),
-        notebook.handEdits().containsKey(slug));
+        notebook.handEdits().containsKey(slug),
+        Refusals.views(notebook.bakeProblems(slug)));
   }
 
   /** By time, newest first; revisions of one line never change places, whatever their clocks say. */
@@ -109,38 +115,31 @@ public final class ShowTimeline {
   }
 
   private static boolean later(Views.TimelineEntry a, Views.TimelineEntry b) {
-    return java.time.OffsetDateTime.parse(a.time())
-        .isAfter(java.time.OffsetDateTime.parse(b.time()));
+    return OffsetDateTime.parse(a.time()).isAfter(OffsetDateTime.parse(b.time()));
   }
 
   private void addLine(
       List<Views.TimelineEntry> entries,
       Address line,
       int after,
-      List<Bake> bakes,
-      Map<CommitId, TagFacts> published) {
+      Shelf shelf) {
+    if (desk.notebook().nextNumber(line) == 1) {
+      return;
+    }
     Revision before = null;
     for (Revision revision : desk.notebook().revisions(line)) {
       if (revision.number() > after) {
-        entries.add(entry(revision, before, bakes, published));
+        entries.add(entry(revision, before, shelf));
       }
       before = revision;
     }
   }
 
   private Views.TimelineEntry entry(
-      Revision revision, Revision before, List<Bake> bakes, Map<CommitId, TagFacts> published) {
-    List<Views.ProblemView> problems = new ArrayList<>();
-    Optional<Desk.Sheet> sheet = Optional.empty();
-    List<Views.ChangeView> changes = List.of();
-    try {
-      sheet = Optional.of(desk.sheet(revision, bakes));
-      changes = before == null ? List.of() : changes(before, revision);
-    } catch (UnreadableException e) {
-      e.problems().stream().map(ListFormulas::problem).forEach(problems::add);
-    }
-    TagFacts tag = published.get(revision.commit());
-    Optional<GoalCheck> goal = sheet.flatMap(Desk.Sheet::goal);
+      Revision revision, Revision before, Shelf shelf) {
+    Desk.Attempt attempt = desk.attempt(revision.address(), revision, shelf.bakes());
+    TagFacts tag = shelf.published().get(revision.commit());
+    Optional<GoalCheck> goal = attempt.sheet().flatMap(Desk.Sheet::goal);
     return new Views.TimelineEntry(
         revision.address().toString(),
         revision.number(),
@@ -155,35 +154,43 @@ public final class ShowTimeline {
         firstWord(revision.trailers().get(FormulaWriter.RESTORES)),
         firstWord(revision.trailers().get(VariantWriter.CARRIES)),
         tag == null ? null : tag.message(),
-        changes,
-        sheet.map(s -> figures(s.worksheet())).orElse(null),
+        before == null ? List.of() : changes(before, revision),
+        attempt.sheet().map(sheet -> figures(sheet.worksheet())).orElse(null),
         goal.map(check -> GoalViews.met(check.outcome())).orElse(null),
-        Desk.bakesOf(revision.blob().hex(), bakes).stream()
-            .map(bake -> BakeViews.view(bake, List.of(revision.address().toString())))
-            .toList(),
-        problems);
+        Desk.views(
+            Desk.bakesOf(revision.blob().hex(), shelf.bakes()), shelf.addresses()),
+        attempt.problems());
   }
 
+  /** What changed; nothing when one of the two cannot be read. */
   private List<Views.ChangeView> changes(Revision before, Revision after) {
-    Formula from = desk.notebook().formula(before);
-    Formula to = desk.notebook().formula(after);
+    Optional<Formula> from = desk.readable(before);
+    Optional<Formula> to = desk.readable(after);
+    if (from.isEmpty() || to.isEmpty()) {
+      return List.of();
+    }
     Contents old = desk.notebook().at(before.commit());
     Contents now = desk.notebook().at(after.commit());
     ChangeSentences sentences =
         new ChangeSentences(
             id ->
-                to.line(id)
-                    .or(() -> from.line(id))
+                to.get().line(id)
+                    .or(() -> from.get().line(id))
                     .map(found -> name(found.food(), now, old))
                     .orElse(id),
             food -> name(food, now, old));
-    return FormulaDiff.between(from, to).stream()
+    return FormulaDiff.between(from.get(), to.get()).stream()
         .map(change -> new Views.ChangeView(kind(change), sentences.of(change)))
         .toList();
   }
 
+  /** The name of a food for people; its short name when its file is damaged. */
   private static String name(String food, Contents now, Contents old) {
-    return now.food(food).or(() -> old.food(food)).map(Food::name).orElse(food);
+    try {
+      return now.food(food).or(() -> old.food(food)).map(Food::name).orElse(food);
+    } catch (UnreadableException damaged) {
+      return food;
+    }
   }
 
   private static String kind(Change change) {
@@ -205,14 +212,6 @@ public final class ShowTimeline {
       figures.put(figure.key(), worksheet.figure(figure, Basis.PIECE));
     }
     return new FigureSet(figures);
-  }
-
-  private Optional<Desk.Sheet> readable(Address line, Revision revision, List<Bake> bakes) {
-    try {
-      return Optional.of(desk.sheet(line, revision, bakes));
-    } catch (UnreadableException damaged) {
-      return Optional.empty();
-    }
   }
 
   private static String firstWord(String text) {

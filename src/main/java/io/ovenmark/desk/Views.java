@@ -40,12 +40,13 @@ public final class Views {
    * @param latest address of the newest revision
    * @param time when that was committed
    * @param note its note
-   * @param ratios liquid ratio and dough moisture
-   * @param perPiece macros of a piece, or null when the file cannot be read
-   * @param bakes how many bakes there are
+   * @param ratios liquid ratio and dough moisture, or null likewise
+   * @param perPiece macros of a piece, or null when the formula or its foods cannot be read
+   * @param bakes how many bakes there are that can be read
    * @param variants its variants
    * @param editedByHand whether the file on disk differs from the newest revision
-   * @param problems what is wrong with the file; empty when it can be read
+   * @param problems what is wrong with the formula, with what its figures rest on or with its bakes;
+   *     mostly empty
    */
   public record FormulaEntry(
       String formula,
@@ -105,8 +106,8 @@ public final class Views {
    * @param formula short name
    * @param variant name of the variant, or null
    * @param revision its number; for a file edited by hand the number that it would get
-   * @param foodsChangedSince whether foods, goals or settings changed since that revision and the
-   *     figures are those of the changed ones; then the address is not the numbered one
+   * @param foodsChangedSince whether its foods, its goal or the settings changed since that revision
+   *     and the figures are those of the changed ones; then the address is not the numbered one
    * @param commit commit id, or null for a file edited by hand
    * @param blob id of the formula's content
    * @param time when it was committed, or null
@@ -414,6 +415,7 @@ public final class Views {
    * @param revisions newest first
    * @param variants the variants
    * @param editedByHand whether the file on disk differs from the newest revision
+   * @param problems what is wrong with bakes that cannot be read; mostly empty
    */
   public record TimelineView(
       String formula,
@@ -422,7 +424,8 @@ public final class Views {
       GoalView goal,
       List<TimelineEntry> revisions,
       List<VariantEntry> variants,
-      boolean editedByHand) {}
+      boolean editedByHand,
+      List<ProblemView> problems) {}
 
   /**
    * One revision on the timeline.

@@ -78,6 +78,17 @@ final class WriteParts {
         .orElse(null);
   }
 
+  /** What a person should know about the masses of a revision's lines. */
+  static List<String> unweighed(Desk desk, Revision revision) {
+    return desk.sheet(revision, List.of()).worksheet().unknowns().stream()
+        .filter(unknown -> unknown.nutrient().equals("mass"))
+        .map(
+            unknown ->
+                "How much " + unknown.line().replace('-', ' ') + " weighs is not known: "
+                    + unknown.why() + ".")
+        .toList();
+  }
+
   /** What a revision changed against the one before it, in words; none for the first. */
   static List<Views.ChangeView> changes(Desk desk, Revision revision) {
     return before(desk, revision)

@@ -5,8 +5,8 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /**
- * Numbers as people read them: three significant figures, a real minus sign, words where a number is
- * known only in part.
+ * Numbers as people read them: three significant figures, a real minus sign, words where a number
+ * is known only in part.
  *
  * <pre>{@code
  * FigureText.number(3.4142)                            → 3.41
@@ -16,8 +16,8 @@ import java.math.RoundingMode;
  * }</pre>
  *
  * <p>Whole digits are never rounded away (1234.4 is 1234), zeros after the point are dropped, and
- * what is smaller than {@value #SMALLEST} is 0. A lower bound is rounded down and an upper bound up,
- * so that "at least" and "at most" stay true. Never depends on the default locale.
+ * what is smaller than {@value #SMALLEST} is 0. A lower bound is rounded down and an upper bound
+ * up, so that "at least" and "at most" stay true. Never depends on the default locale.
  */
 public final class FigureText {
   /** What is closer to zero than this is shown as 0. */

@@ -3,6 +3,7 @@ package io.ovenmark.notebook;
 import static java.util.Objects.requireNonNull;
 
 import io.ovenmark.measure.Slug;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -21,14 +22,17 @@ import java.util.regex.Pattern;
 public record Address(String formula, Optional<String> variant, Point point) {
   private static final Pattern SHAPE =
       Pattern.compile("([a-z0-9-]+)(?:/([a-z0-9-]+))?(?:@([A-Za-z0-9]+))?");
-  private static final int LONGEST_NUMBER = 6;
+  private static final Pattern NUMBER = Pattern.compile("\\d{1,6}");
+  private static final Pattern COMMIT = Pattern.compile("[0-9a-f]{7,40}");
+  private static final Pattern DIGITS = Pattern.compile("[0-9-]+");
+  private static final int GREATEST_NUMBER = 999_999;
 
   /**
    * Which state of a formula.
    *
    * @param kind how it is named
-   * @param number the revision's number when numbered, else 0
-   * @param commit full or abbreviated commit id when named by one, else empty
+   * @param number the revision's number when numbered, 0 to 999999, else 0
+   * @param commit 7 to 40 lower-case hexadecimal digits when named by a commit, else empty
    */
   public record Point(Kind kind, int number, String commit) {
     /** The newest revision. */
@@ -36,6 +40,21 @@ public record Address(String formula, Optional<String> variant, Point point) {
 
     /** The file on disk. */
     public static final Point EDITED = new Point(Kind.EDITED, 0, "");
+
+    /** Checks that the parts fit the kind. */
+    public Point {
+      boolean fits =
+          switch (kind) {
+            case LATEST, EDITED -> number == 0 && commit.isEmpty();
+            case NUMBERED -> number >= 0 && number <= GREATEST_NUMBER && commit.isEmpty();
+            case COMMIT -> number == 0 && COMMIT.matcher(commit).matches();
+          };
+      if (!fits) {
+        throw new IllegalArgumentException(
+            "There is no state \"" + commit + number + "\" of a formula.\n"
+                + "Use a number from 1 to " + GREATEST_NUMBER + " or 7 to 40 digits of a commit id.");
+      }
+    }
 
     /** How a state is named. */
     public enum Kind {
@@ -66,11 +85,16 @@ public record Address(String formula, Optional<String> variant, Point point) {
    */
   public static String checkVariant(String name) {
     Slug.check(name);
-    if (name.matches("[0-9-]+")) {
+    if (DIGITS.matcher(name).matches()) {
       throw new IllegalArgumentException(
           "\"" + name + "\" cannot name a variant.\nUse a word, such as \"egg-free\".");
     }
     return name;
+  }
+
+  /** Whether a name is one that a variant can have. */
+  static boolean isVariant(String name) {
+    return Slug.isSlug(name) && !DIGITS.matcher(name).matches();
   }
 
   /**
@@ -96,11 +120,12 @@ public record Address(String formula, Optional<String> variant, Point point) {
     if (word.equals("edited")) {
       return Point.EDITED;
     }
-    if (word.matches("\\d{1," + LONGEST_NUMBER + "}")) {
+    if (NUMBER.matcher(word).matches()) {
       return new Point(Point.Kind.NUMBERED, Integer.parseInt(word), "");
     }
-    if (word.matches("[0-9a-f]{7,40}")) {
-      return new Point(Point.Kind.COMMIT, 0, word);
+    String commit = word.toLowerCase(Locale.ROOT);
+    if (COMMIT.matcher(commit).matches()) {
+      return new Point(Point.Kind.COMMIT, 0, commit);
     }
     throw bad(text);
   }
@@ -131,6 +156,18 @@ public record Address(String formula, Optional<String> variant, Point point) {
    */
   public Address at(int number) {
     return new Address(formula, variant, new Point(Point.Kind.NUMBERED, number, ""));
+  }
+
+  /**
+   * The same line of history at a commit.
+   *
+   * @param commit 7 to 40 hexadecimal digits
+   * @return the address
+   * @throws IllegalArgumentException when it is no such id
+   */
+  public Address atCommit(String commit) {
+    return new Address(
+        formula, variant, new Point(Point.Kind.COMMIT, 0, commit.toLowerCase(Locale.ROOT)));
   }
 
   /**

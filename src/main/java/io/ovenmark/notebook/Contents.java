@@ -1,5 +1,6 @@
 package io.ovenmark.notebook;
 
+import io.ovenmark.bake.Bake;
 import io.ovenmark.formula.Formula;
 import io.ovenmark.goal.Goal;
 import io.ovenmark.notebook.store.BlobId;
@@ -129,6 +130,11 @@ public final class Contents {
     return blob(Layout.formula(slug));
   }
 
+  /** A bake by its path. */
+  Optional<Bake> bake(String formula, String path) {
+    return blob(path).map(blob -> decoder.bake(formula, path, blob));
+  }
+
   /**
    * Any file.
    *
@@ -151,7 +157,26 @@ public final class Contents {
   public String figuresKey() {
     return folders.treeId(commit, Layout.PANTRY).orElse("-")
         + folders.treeId(commit, Layout.GOALS).orElse("-")
-        + blob(Layout.SETTINGS).map(BlobId::hex).orElse("-");
+        + id(Layout.SETTINGS);
+  }
+
+  /**
+   * Names everything that the figures of one formula rest on besides the formula itself: its foods,
+   * its goal and the settings. Unlike {@link #figuresKey()} it stays the same when other foods or
+   * goals change.
+   *
+   * @param formula the formula
+   * @return a text for use as a key
+   */
+  public String figuresKey(Formula formula) {
+    StringBuilder key = new StringBuilder(id(Layout.SETTINGS));
+    key.append(formula.goal().map(slug -> id(Layout.goal(slug))).orElse("-"));
+    formula.lines().forEach(line -> key.append(id(Layout.food(line.food()))));
+    return key.toString();
+  }
+
+  private String id(String path) {
+    return blob(path).map(BlobId::hex).orElse("-");
   }
 
   private List<String> slugs(String folder) {

@@ -4,23 +4,17 @@ import io.ovenmark.change.FormulaMerge;
 import io.ovenmark.change.Merged;
 import io.ovenmark.formula.Formula;
 import io.ovenmark.formula.FormulaCodec;
-import io.ovenmark.formula.Line;
+import io.ovenmark.json.UnreadableException;
 import io.ovenmark.measure.Slug;
-import io.ovenmark.notebook.index.Entry;
 import io.ovenmark.notebook.store.BlobId;
 import io.ovenmark.notebook.store.CommitId;
+import io.ovenmark.notebook.store.HandEdit;
 import io.ovenmark.notebook.store.Write;
 import io.ovenmark.notebook.store.WriteOutcome;
-import io.ovenmark.pantry.BuiltInPantry;
-import io.ovenmark.pantry.Food;
-import io.ovenmark.pantry.FoodCodec;
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * Commits formulas: new ones, revisions, restored ones. Every write says which revision it was based
@@ -57,8 +51,12 @@ public final class FormulaWriter {
    */
   public ReviseOutcome.Saved create(String slug, Formula formula, String note, By by) {
     checked(slug, () -> Slug.check(slug));
+    return create(slug, Content.of(formula), note, by);
+  }
+
+  private ReviseOutcome.Saved create(String slug, Content content, String note, By by) {
     Address line = Address.latest(slug, Optional.empty());
-    byte[] bytes = FormulaCodec.write(formula);
+    String message = checkedNote(note);
     while (true) {
       CommitId head = notebook.head(Layout.MAIN);
       Contents contents = notebook.at(head);
@@ -69,13 +67,13 @@ public final class FormulaWriter {
             "There is a formula \"" + slug + "\" already.",
             "Choose another short name, or revise that one.");
       }
+      Belongings belongings = Belongings.of(content.formula(), contents, List.of());
       Write write =
-          Write.to(Layout.MAIN, Optional.of(head), by.author(), by.time(), checkedNote(note))
-              .put(Layout.formula(slug), bytes);
-      List<String> foods = missingFoods(contents, formula);
-      WriteOutcome outcome = notebook.store().write(withFoods(write, foods));
+          Write.to(Layout.MAIN, Optional.of(head), by.author(), by.time(), message)
+              .put(Layout.formula(slug), content.bytes());
+      WriteOutcome outcome = notebook.store().write(belongings.with(write));
       if (outcome instanceof WriteOutcome.Written written) {
-        return saved(line, written, false, foods);
+        return saved(line, written, false, belongings.slugs());
       }
     }
   }
@@ -91,11 +89,12 @@ public final class FormulaWriter {
    * @throws Refusal when a food is unknown or the note is blank
    */
   public ReviseOutcome revise(Revision base, Formula edited, String note, By by) {
-    return write(base, edited, note, by, Map.of());
+    return write(base, Content.of(edited), List.of(notebook.latest()), note, by, Map.of());
   }
 
   /**
-   * Takes the content of an earlier revision back as the newest one.
+   * Takes the content of an earlier revision back as the newest one, to the byte, so that the bakes
+   * of that revision are found again.
    *
    * @param earlier the revision whose content is wanted
    * @param line the line of history that receives it
@@ -106,11 +105,83 @@ public final class FormulaWriter {
   public ReviseOutcome restore(Revision earlier, Address line, String note, By by) {
     Revision newest = notebook.newest(line);
     String names = earlier.address() + " " + earlier.commit().hex();
-    return write(newest, notebook.formula(earlier), note, by, Map.of(RESTORES, names));
+    byte[] bytes = notebook.store().read(earlier.blob());
+    Content content = new Content(notebook.formula(earlier), bytes, true);
+    List<Contents> places = List.of(notebook.latest(), notebook.at(earlier.commit()));
+    return write(newest, content, places, note, by, Map.of(RESTORES, names));
+  }
+
+  /**
+   * Commits a formula's file as it was edited by hand, to the byte, on the line of history that is
+   * on disk; a file without revisions becomes a new formula.
+   *
+   * @param slug the formula's short name
+   * @param note why, not blank
+   * @param by who and when
+   * @return saved or diverged with both sides
+   * @throws Refusal when the file is not edited, is gone, or belongs to no line of the formula
+   * @throws io.ovenmark.json.UnreadableException when the file is damaged
+   */
+  public ReviseOutcome commitEdited(String slug, String note, By by) {
+    String path = Layout.formula(slug);
+    HandEdit edit = notebook.handEdits().get(slug);
+    if (edit == null) {
+      throw new Refusal(
+          Refusal.Reason.INVALID,
+          path,
+          "The file " + path + " is the same as its newest revision.",
+          "Edit it first.");
+    }
+    if (edit.onDisk().isEmpty()) {
+      throw new Refusal(
+          Refusal.Reason.INVALID,
+          path,
+          "The file " + path + " was deleted or cannot be read.",
+          "Bring it back with: git checkout -- " + path);
+    }
+    byte[] bytes = edit.onDisk().get();
+    Content content = new Content(FormulaCodec.read(path, bytes), bytes, true);
+    Address line = notebook.lineOnDisk(slug).orElseThrow(() -> elsewhere(slug));
+    if (edit.committed().isPresent()) {
+      Revision base = edited(line, edit.committed().get());
+      return write(base, content, List.of(notebook.latest()), note, by, Map.of());
+    }
+    if (line.variant().isPresent()) {
+      throw elsewhere(slug);
+    }
+    return create(slug, content, note, by);
+  }
+
+  /** The revision that a file had been when it was edited. */
+  private Revision edited(Address line, BlobId committed) {
+    Revision newest = notebook.newest(line);
+    if (newest.blob().equals(committed)) {
+      return newest;
+    }
+    return notebook.revisions(line).stream()
+        .filter(revision -> revision.blob().equals(committed))
+        .reduce((first, second) -> second)
+        .orElse(newest);
+  }
+
+  /**
+   * A formula and the bytes that say it.
+   *
+   * @param exact whether it has to be these bytes, as a person wrote or weighed them
+   */
+  private record Content(Formula formula, byte[] bytes, boolean exact) {
+    static Content of(Formula formula) {
+      return new Content(formula, FormulaCodec.write(formula), false);
+    }
   }
 
   private ReviseOutcome write(
-      Revision base, Formula edited, String note, By by, Map<String, String> trailers) {
+      Revision base,
+      Content edited,
+      List<Contents> places,
+      String note,
+      By by,
+      Map<String, String> trailers) {
     Address line = Address.latest(base.address().formula(), base.address().variant());
     String path = Layout.formula(line.formula());
     String message = checkedNote(note);
@@ -119,78 +190,54 @@ public final class FormulaWriter {
       Contents contents = notebook.at(head);
       BlobId current =
           contents.formulaBlob(line.formula()).orElseThrow(() -> deleted(line.formula()));
-      Formula next = edited;
+      Content next = edited;
       boolean moved = !current.equals(base.blob());
       if (moved) {
         Formula theirs = contents.formula(line.formula()).orElseThrow();
-        Merged merged = FormulaMerge.merge(notebook.formula(base), edited, theirs);
+        Merged merged = FormulaMerge.merge(notebook.formula(base), edited.formula(), theirs);
         if (merged instanceof Merged.Conflicting conflicting) {
-          return new ReviseOutcome.Diverged(notebook.newest(line), conflicting);
+          return new ReviseOutcome.Diverged(notebook.newestAt(line, head), conflicting);
         }
-        next = ((Merged.Settled) merged).formula();
+        Formula settled = ((Merged.Settled) merged).formula();
+        next = Content.of(settled);
       }
-      byte[] bytes = FormulaCodec.write(next);
-      if (Arrays.equals(bytes, notebook.store().read(current))) {
-        return new ReviseOutcome.SameAsLatest(notebook.newest(line));
+      if (saysTheSame(next, current)) {
+        return new ReviseOutcome.SameAsLatest(notebook.newestAt(line, head));
       }
-      List<String> foods = missingFoods(contents, next);
+      Belongings belongings = Belongings.of(next.formula(), contents, places);
       Write write =
           Write.to(line.branch(), Optional.of(head), by.author(), by.time(), message)
-              .put(path, bytes);
+              .put(path, next.bytes());
       for (Map.Entry<String, String> trailer : trailers.entrySet()) {
         write = write.trailer(trailer.getKey(), trailer.getValue());
       }
-      WriteOutcome outcome = notebook.store().write(withFoods(write, foods));
+      WriteOutcome outcome = notebook.store().write(belongings.with(write));
       if (outcome instanceof WriteOutcome.Written written) {
-        return saved(line, written, moved, foods);
+        return saved(line, written, moved, belongings.slugs());
       }
+    }
+  }
+
+  /**
+   * Whether a revision has a content already, or one that says the same in other words, as files
+   * committed by hand may.
+   */
+  private boolean saysTheSame(Content next, BlobId current) {
+    if (next.exact() || notebook.blobOf(next.bytes()).equals(current)) {
+      return notebook.blobOf(next.bytes()).equals(current);
+    }
+    try {
+      Formula known = FormulaCodec.read("", notebook.store().read(current));
+      return Arrays.equals(next.bytes(), FormulaCodec.write(known));
+    } catch (UnreadableException damaged) {
+      return false;
     }
   }
 
   private ReviseOutcome.Saved saved(
       Address line, WriteOutcome.Written written, boolean merged, List<String> foods) {
-    List<Entry> entries =
-        notebook.history().formulaAt(written.commit(), Layout.formula(line.formula()));
-    Revision revision = notebook.revision(line, entries.get(entries.size() - 1));
+    Revision revision = notebook.newestAt(line, written.commit());
     return new ReviseOutcome.Saved(revision, merged, foods, written.leftAsEditedByHand());
-  }
-
-  /** The foods that the pantry lacks; all of them are in the built-in table. */
-  static List<String> missingFoods(Contents contents, Formula formula) {
-    Set<String> missing = new LinkedHashSet<>();
-    List<String> unknown = new ArrayList<>();
-    for (Line line : formula.lines()) {
-      if (contents.blob(Layout.food(line.food())).isEmpty()) {
-        if (BuiltInPantry.find(line.food()).isEmpty()) {
-          unknown.add(line.food());
-        }
-        missing.add(line.food());
-      }
-    }
-    if (!unknown.isEmpty()) {
-      throw unknownFood(unknown.get(0));
-    }
-    return List.copyOf(missing);
-  }
-
-  static Write withFoods(Write write, List<String> foods) {
-    Write result = write;
-    for (String slug : foods) {
-      Food food = BuiltInPantry.find(slug).orElseThrow();
-      result = result.put(Layout.food(slug), FoodCodec.write(food));
-    }
-    return result;
-  }
-
-  static Refusal unknownFood(String slug) {
-    List<String> near =
-        BuiltInPantry.search(slug.replace('-', ' ')).stream().limit(3).map(Food::slug).toList();
-    String hint = "Add it with: ovenmark pantry add " + slug;
-    return new Refusal(
-        Refusal.Reason.INVALID,
-        slug,
-        "The pantry has no food \"" + slug + "\".",
-        near.isEmpty() ? hint : "Perhaps you mean " + String.join(" or ", near) + ". " + hint);
   }
 
   static String checkedNote(String note) {
@@ -215,5 +262,13 @@ public final class FormulaWriter {
         slug,
         "The formula \"" + slug + "\" was deleted meanwhile.",
         "Save what you have as a new formula.");
+  }
+
+  private static Refusal elsewhere(String slug) {
+    return new Refusal(
+        Refusal.Reason.INVALID,
+        slug,
+        "The files on disk are not those of " + slug + " or of one of its variants.",
+        "Check its branch out first, for instance with: git checkout main");
   }
 }

@@ -3,6 +3,7 @@ package io.ovenmark.notebook;
 import io.ovenmark.measure.Slug;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Where things are kept in a notebook: paths, branches and tags, said once. */
 final class Layout {
@@ -16,6 +17,8 @@ final class Layout {
   static final String VARIANTS = "variant/";
   static final String PUBLISHED = "published/";
   private static final String JSON = ".json";
+  private static final Pattern BAKE =
+      Pattern.compile("bakes/[^/]+/\\d{4}-\\d\\d-\\d\\d-\\d{1,4}\\.json");
 
   private Layout() {}
 
@@ -33,6 +36,10 @@ final class Layout {
 
   static String bakes(String formula) {
     return BAKES + "/" + formula;
+  }
+
+  static String photos(String formula) {
+    return PHOTOS + "/" + formula;
   }
 
   static String variantBranch(String formula, String name) {
@@ -57,6 +64,11 @@ final class Layout {
   static boolean isInFolder(String path) {
     return List.of(FORMULAS, PANTRY, GOALS, BAKES, PHOTOS).stream()
         .anyMatch(folder -> path.startsWith(folder + "/"));
+  }
+
+  /** Whether a path is a bake's. */
+  static boolean isBake(String path) {
+    return BAKE.matcher(path).matches();
   }
 
   /** The bake's name in its file's path. */

@@ -2,7 +2,7 @@ package io.ovenmark.notebook;
 
 import io.ovenmark.bake.Bake;
 import io.ovenmark.formula.Formula;
-import io.ovenmark.notebook.index.Entry;
+import io.ovenmark.json.Problem;
 import io.ovenmark.notebook.index.History;
 import io.ovenmark.notebook.index.IndexedHistory;
 import io.ovenmark.notebook.store.BlobId;
@@ -11,10 +11,7 @@ import io.ovenmark.notebook.store.GitStore;
 import io.ovenmark.notebook.store.HandEdit;
 import io.ovenmark.notebook.store.StoreException;
 import io.ovenmark.notebook.store.TagFacts;
-import io.ovenmark.notebook.store.Write;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -22,7 +19,6 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
-import java.util.TreeSet;
 
 /**
  * A notebook, open: its formulas, their histories, and what belongs to them.
@@ -44,98 +40,45 @@ public final class Notebook implements AutoCloseable {
   private final History history;
   private final Decoder decoder;
   private final Folders folders;
+  private final Revisions revisions;
+  private final BakeShelf bakes;
 
   private Notebook(GitStore store) {
     this.store = store;
     this.history = new IndexedHistory(store);
     this.decoder = new Decoder(store);
     this.folders = new Folders(store);
+    this.revisions = new Revisions(store, history);
+    this.bakes = new BakeShelf(store, folders, decoder, revisions);
   }
 
   /**
-   * Makes a notebook in a folder that is empty or does not exist.
+   * Makes a notebook. The folder may be missing, empty, hold files (they are neither changed nor
+   * committed) or be a Git repository (the notebook's settings become its next commit on {@code
+   * main}).
    *
    * @param folder where
    * @param settings its settings
    * @param by who makes it, and when
    * @return the notebook, open
-   * @throws Refusal when there is a notebook already
+   * @throws Refusal when there is a notebook already, the folder is a part of one, or the repository
+   *     there has no work tree or no branch {@code main}
    */
   public static Notebook create(Path folder, NotebookSettings settings, By by) {
-    GitStore store = GitStore.create(folder);
-    boolean made = false;
-    try {
-      Optional<CommitId> head = store.head(Layout.MAIN);
-      if (head.isPresent() && store.blob(head.get(), Layout.SETTINGS).isPresent()) {
-        throw new Refusal(
-            Refusal.Reason.EXISTS,
-            folder.toString(),
-            "There is a notebook in this folder already.",
-            "Choose another folder, or leave out the creation.");
-      }
-      store.write(
-          Write.to(Layout.MAIN, head, by.author(), by.time(), "Begin the notebook")
-              .put(Layout.SETTINGS, settings.write()));
-      made = true;
-      return new Notebook(store);
-    } finally {
-      if (!made) {
-        store.close();
-      }
-    }
+    return new Notebook(NotebookFolder.create(folder, settings, by));
   }
 
   /**
    * Opens a notebook.
    *
-   * @param folder the folder that holds {@code notebook.json}
+   * @param folder the folder that holds {@code notebook.json}; a link to it or a further work tree
+   *     of it will do, a folder inside of it will not
    * @return the notebook
    * @throws Refusal when it is none, or of a newer format than can be read
+   * @throws io.ovenmark.json.UnreadableException when its settings are damaged
    */
   public static Notebook open(Path folder) {
-    GitStore store = openStore(folder);
-    boolean opened = false;
-    try {
-      Optional<CommitId> head = store.head(Layout.MAIN);
-      if (head.isEmpty() || store.blob(head.get(), Layout.SETTINGS).isEmpty()) {
-        throw new Refusal(
-            Refusal.Reason.NOT_A_NOTEBOOK,
-            folder.toString(),
-            "This Git repository has no notebook.json on its branch main.",
-            "Make it a notebook with: ovenmark new --notebook " + folder);
-      }
-      Notebook notebook = new Notebook(store);
-      int format = notebook.latest().settings().format();
-      if (format > NotebookSettings.FORMAT) {
-        throw new Refusal(
-            Refusal.Reason.NOT_A_NOTEBOOK,
-            Layout.SETTINGS,
-            "The notebook is of format " + format + ", this program reads up to "
-                + NotebookSettings.FORMAT + ".",
-            "Use a newer Ovenmark.");
-      }
-      opened = true;
-      return notebook;
-    } finally {
-      if (!opened) {
-        store.close();
-      }
-    }
-  }
-
-  private static GitStore openStore(Path folder) {
-    try {
-      return GitStore.open(folder);
-    } catch (StoreException e) {
-      if (e.reason() == StoreException.Reason.NOT_A_REPOSITORY) {
-        throw new Refusal(
-            Refusal.Reason.NOT_A_NOTEBOOK,
-            folder.toString(),
-            "There is no notebook in this folder.",
-            "Make one with: ovenmark new --notebook " + folder);
-      }
-      throw e;
-    }
+    return new Notebook(NotebookFolder.open(folder));
   }
 
   /**
@@ -177,16 +120,34 @@ public final class Notebook implements AutoCloseable {
   }
 
   /**
-   * The variants of a formula.
+   * The variants of a formula, also those that were fetched from another notebook and have not been
+   * written to here.
    *
    * @param formula slug of the formula
    * @return their names in alphabetical order
    */
   public List<String> variants(String formula) {
-    String prefix = Layout.VARIANTS + formula + "/";
-    return store.branches(prefix).keySet().stream()
-        .map(branch -> branch.substring(prefix.length()))
-        .toList();
+    return revisions.variants(formula);
+  }
+
+  /**
+   * The lines of history of a formula.
+   *
+   * @param formula its slug
+   * @return the main line, whether the formula is on it or not, then the variants
+   */
+  public List<Address> lines(String formula) {
+    return revisions.lines(formula);
+  }
+
+  /**
+   * Whether there is such a formula, or was one that got deleted.
+   *
+   * @param formula its slug
+   * @return true when it is or was on the main line, or has variants
+   */
+  public boolean isKnown(String formula) {
+    return revisions.isKnown(formula);
   }
 
   /**
@@ -197,12 +158,7 @@ public final class Notebook implements AutoCloseable {
    * @throws Refusal when there is no such formula or variant
    */
   public List<Revision> revisions(Address line) {
-    requireVariant(line);
-    List<Entry> entries = history.formula(line.branch(), Layout.formula(line.formula()));
-    if (entries.isEmpty()) {
-      throw noFormula(line.formula());
-    }
-    return entries.stream().filter(entry -> !entry.isDeletion()).map(e -> revision(line, e)).toList();
+    return revisions.all(line);
   }
 
   /**
@@ -213,12 +169,27 @@ public final class Notebook implements AutoCloseable {
    * @throws Refusal when there is none, or the formula was deleted
    */
   public Revision newest(Address line) {
-    requireVariant(line);
-    return history
-        .latest(line.branch(), Layout.formula(line.formula()))
-        .filter(entry -> !entry.isDeletion())
-        .map(entry -> revision(line, entry))
-        .orElseThrow(() -> noFormula(line.formula()));
+    return revisions.required(line);
+  }
+
+  /**
+   * The newest revision of a line of history, if it has any.
+   *
+   * @param line a formula or a variant; its point does not count
+   * @return the revision; empty when there is none, or the formula was deleted
+   */
+  public Optional<Revision> newestIfAny(Address line) {
+    return revisions.newest(line);
+  }
+
+  /**
+   * The revision that another one came from.
+   *
+   * @param revision a revision
+   * @return the one before it on its line of history; empty for the first
+   */
+  public Optional<Revision> before(Revision revision) {
+    return revisions.before(revision);
   }
 
   /**
@@ -228,12 +199,7 @@ public final class Notebook implements AutoCloseable {
    * @return the number; 0 when the formula did not exist yet
    */
   public int forkNumber(Address variant) {
-    return history
-        .fork(variant.branch())
-        .map(commit -> history.formulaAt(commit, Layout.formula(variant.formula())))
-        .filter(entries -> !entries.isEmpty())
-        .map(entries -> entries.get(entries.size() - 1).number())
-        .orElse(0);
+    return revisions.forkNumber(variant);
   }
 
   /**
@@ -244,18 +210,7 @@ public final class Notebook implements AutoCloseable {
    * @throws Refusal when there is none
    */
   public Revision revision(Address address) {
-    return switch (address.point().kind()) {
-      case LATEST, EDITED -> newest(address);
-      case NUMBERED -> {
-        requireVariant(address);
-        yield history
-            .at(address.branch(), Layout.formula(address.formula()), address.point().number())
-            .filter(entry -> !entry.isDeletion())
-            .map(entry -> revision(address, entry))
-            .orElseThrow(() -> noRevision(address));
-      }
-      case COMMIT -> atCommit(address);
-    };
+    return revisions.find(address);
   }
 
   /**
@@ -266,51 +221,41 @@ public final class Notebook implements AutoCloseable {
    * @throws Refusal when there is no such commit
    */
   public CommitId commit(Address address) {
-    return store.resolve(address.point().commit()).orElseThrow(() -> noRevision(address));
-  }
-
-  private Revision atCommit(Address address) {
-    CommitId commit = commit(address);
-    List<Entry> entries = history.formulaAt(commit, Layout.formula(address.formula()));
-    if (entries.isEmpty() || entries.get(entries.size() - 1).isDeletion()) {
-      throw noRevision(address);
-    }
-    Entry entry = entries.get(entries.size() - 1);
-    Address line = lineOf(address, entry);
-    return revision(line, entry);
-  }
-
-  /** The line of history that the entry stands on: the asked one, the main line, or a variant's. */
-  private Address lineOf(Address address, Entry entry) {
-    List<Address> lines = new ArrayList<>();
-    if (address.variant().isPresent()) {
-      lines.add(Address.latest(address.formula(), address.variant()));
-    }
-    lines.addAll(lines(address.formula()));
-    for (Address line : lines) {
-      boolean stands =
-          history
-              .at(line.branch(), Layout.formula(line.formula()), entry.number())
-              .filter(found -> found.commit().equals(entry.commit()))
-              .isPresent();
-      if (stands) {
-        return line;
-      }
-    }
-    return address;
+    return revisions.commit(address);
   }
 
   /**
-   * The lines of history of a formula.
+   * What a commit id alone means: the formula that the commit made or changed, at that commit. Of a
+   * commit that carried the main line over to a variant it is the variant's formula.
    *
-   * @param formula its slug
-   * @return the main line, if the formula is on it, then the variants
+   * @param hex full or abbreviated commit id, at least 7 digits
+   * @return the address by commit; empty when there is no such commit, or when it changed no
+   *     formula or several
+   * @throws StoreException when several commits begin with these digits
    */
-  public List<Address> lines(String formula) {
-    List<Address> lines = new ArrayList<>();
-    lines.add(Address.latest(formula, Optional.empty()));
-    variants(formula).forEach(name -> lines.add(Address.latest(formula, Optional.of(name))));
-    return lines;
+  public Optional<Address> addressOfCommit(String hex) {
+    return revisions.addressOfCommit(hex);
+  }
+
+  /**
+   * The number that the next revision of a line of history gets.
+   *
+   * @param line a formula or a variant
+   * @return 1 for a formula without revisions
+   */
+  public int nextNumber(Address line) {
+    return revisions.nextNumber(line);
+  }
+
+  /**
+   * The line of history that the files on disk belong to.
+   *
+   * @param formula slug of the formula
+   * @return the checked-out branch as a line of this formula, empty when it is another's variant or
+   *     no branch at all
+   */
+  public Optional<Address> lineOnDisk(String formula) {
+    return store.checkedOutBranch().flatMap(branch -> revisions.lineOfBranch(formula, branch));
   }
 
   /**
@@ -325,42 +270,29 @@ public final class Notebook implements AutoCloseable {
   }
 
   /**
-   * The bakes of a formula, of the main line and all variants.
+   * The bakes of a formula, of the main line and all variants, as far as their files can be read;
+   * see {@link #bakeProblems} for the others.
    *
    * @param formula its slug
    * @return oldest first
    */
   public List<Bake> bakes(String formula) {
-    Map<String, Bake> bakes = new LinkedHashMap<>();
-    for (Address line : lines(formula)) {
-      Optional<CommitId> head = store.head(line.branch());
-      if (head.isPresent()) {
-        bakeFiles(head.get(), formula)
-            .forEach((path, blob) -> bakes.putIfAbsent(path, decoder.bake(formula, path, blob)));
-      }
-    }
-    List<Bake> sorted = new ArrayList<>(bakes.values());
-    sorted.sort(Comparator.comparing(Bake::time).thenComparing(Bake::id));
-    return sorted;
+    return bakes.bakes(formula);
   }
 
   /** The names of a formula's bakes on all its lines of history, readable or not. */
   SortedSet<String> bakeIds(String formula) {
-    SortedSet<String> ids = new TreeSet<>();
-    for (Address line : lines(formula)) {
-      store
-          .head(line.branch())
-          .ifPresent(
-              head ->
-                  bakeFiles(head, formula).keySet().forEach(path -> ids.add(Layout.bakeId(path))));
-    }
-    return ids;
+    return bakes.ids(formula);
   }
 
-  private SortedMap<String, BlobId> bakeFiles(CommitId commit, String formula) {
-    SortedMap<String, BlobId> files = new TreeMap<>(folders.list(commit, Layout.bakes(formula)));
-    files.keySet().removeIf(path -> !path.matches("bakes/[^/]+/\\d{4}-\\d\\d-\\d\\d-\\d{1,4}\\.json"));
-    return files;
+  /**
+   * What is wrong with the bakes of a formula whose files cannot be read.
+   *
+   * @param formula its slug
+   * @return mostly nothing
+   */
+  public List<Problem> bakeProblems(String formula) {
+    return bakes.problems(formula);
   }
 
   /**
@@ -368,17 +300,10 @@ public final class Notebook implements AutoCloseable {
    *
    * @param formula slug of the formula it belongs to
    * @param path {@code photos/<formula>/<name>}
-   * @return the bytes, empty when there is no such file
+   * @return the bytes, empty when there is no such file or it is not one of the formula's photos
    */
   public Optional<byte[]> photo(String formula, String path) {
-    for (Address line : lines(formula)) {
-      Optional<BlobId> blob =
-          store.head(line.branch()).flatMap(head -> store.blob(head, path));
-      if (blob.isPresent()) {
-        return blob.map(store::read);
-      }
-    }
-    return Optional.empty();
+    return bakes.photo(formula, path);
   }
 
   /**
@@ -402,34 +327,6 @@ public final class Notebook implements AutoCloseable {
    */
   public BlobId blobOf(byte[] bytes) {
     return store.hash(bytes);
-  }
-
-  /**
-   * The number that the next revision of a line of history gets.
-   *
-   * @param line a formula or a variant
-   * @return 1 for a formula without revisions
-   */
-  public int nextNumber(Address line) {
-    return history
-        .latest(line.branch(), Layout.formula(line.formula()))
-        .map(entry -> entry.number() + 1)
-        .orElse(1);
-  }
-
-  /**
-   * The line of history that the files on disk belong to.
-   *
-   * @param formula slug of the formula
-   * @return the checked-out branch as a line of this formula, empty when it is another's variant or
-   *     no branch at all
-   */
-  public Optional<Address> lineOnDisk(String formula) {
-    return store
-        .checkedOutBranch()
-        .flatMap(
-            branch ->
-                lines(formula).stream().filter(line -> line.branch().equals(branch)).findFirst());
   }
 
   /**
@@ -469,55 +366,8 @@ public final class Notebook implements AutoCloseable {
                     "List what there is with: ovenmark list"));
   }
 
-  Revision revision(Address line, Entry entry) {
-    return new Revision(
-        Address.latest(line.formula(), line.variant()).at(entry.number()),
-        entry.commit(),
-        entry.path(),
-        entry.blob().orElseThrow(),
-        entry.time(),
-        entry.author(),
-        entry.subject(),
-        entry.body(),
-        entry.trailers(),
-        entry.merge());
-  }
-
-  private void requireVariant(Address line) {
-    if (line.variant().isPresent() && store.head(line.branch()).isEmpty()) {
-      List<String> variants = variants(line.formula());
-      throw new Refusal(
-          Refusal.Reason.NOT_FOUND,
-          line.line(),
-          "There is no variant \"" + line.variant().get() + "\" of " + line.formula() + ".",
-          variants.isEmpty()
-              ? "It has no variants yet."
-              : "Its variants are " + String.join(", ", variants) + ".");
-    }
-  }
-
-  private Refusal noFormula(String slug) {
-    return new Refusal(
-        Refusal.Reason.NOT_FOUND,
-        slug,
-        "There is no formula \"" + slug + "\" in this notebook.",
-        "List what there is with: ovenmark list");
-  }
-
-  private Refusal noRevision(Address address) {
-    String hint;
-    try {
-      List<Revision> all = revisions(address);
-      hint =
-          "Its revisions are " + all.get(0).number() + " to " + all.get(all.size() - 1).number()
-              + "; see: ovenmark timeline " + address.line();
-    } catch (Refusal refusal) {
-      return refusal;
-    }
-    return new Refusal(
-        Refusal.Reason.NOT_FOUND,
-        address.toString(),
-        "There is no revision " + address + ".",
-        hint);
+  /** The newest revision of a line at one of its commits. */
+  Revision newestAt(Address line, CommitId commit) {
+    return revisions.at(line, commit);
   }
 }

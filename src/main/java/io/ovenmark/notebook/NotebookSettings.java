@@ -16,7 +16,8 @@ import java.util.Optional;
 /**
  * What a notebook's own file {@code notebook.json} says.
  *
- * @param format number of the file format; a greater one than {@link #FORMAT} may be read only
+ * @param format number of the file format; a notebook with a greater one than {@link #FORMAT}
+ *     is not opened
  * @param title the notebook's title
  * @param temperatureUnit {@code °C} or {@code °F}, for showing
  * @param massUnit {@code g} or {@code oz}, for showing
@@ -32,6 +33,8 @@ public record NotebookSettings(
     Extras extras) {
   /** The format that this program writes. */
   public static final int FORMAT = 1;
+
+  private static final int GREATEST_FORMAT = 1_000_000;
 
   /** Checks that nothing is null. */
   public NotebookSettings {
@@ -53,6 +56,19 @@ public record NotebookSettings(
   }
 
   /**
+   * Reads the number of the format and nothing else, since a newer format may say the rest
+   * differently.
+   *
+   * @param file the name used in messages
+   * @param utf8 the file's bytes
+   * @return the number; empty when it is not stated
+   * @throws io.ovenmark.json.UnreadableException when it is no JSON object
+   */
+  static Optional<Integer> readFormat(String file, byte[] utf8) {
+    return Fields.of(file, utf8).whole("format", 1, GREATEST_FORMAT);
+  }
+
+  /**
    * Reads the file.
    *
    * @param file the name used in messages
@@ -62,7 +78,7 @@ public record NotebookSettings(
    */
   static NotebookSettings read(String file, byte[] utf8) {
     Fields fields = Fields.of(file, utf8);
-    Optional<Integer> format = fields.whole("format", 1, 1_000_000);
+    Optional<Integer> format = fields.whole("format", 1, GREATEST_FORMAT);
     if (format.isEmpty() && !fields.has("format")) {
       fields.problem("format", "The format number is missing.", "Add \"format\": 1.");
     }

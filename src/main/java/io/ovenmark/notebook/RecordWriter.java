@@ -4,23 +4,26 @@ import io.ovenmark.bake.Bake;
 import io.ovenmark.bake.BakeCodec;
 import io.ovenmark.goal.Goal;
 import io.ovenmark.goal.GoalCodec;
-import io.ovenmark.measure.Slug;
 import io.ovenmark.notebook.store.Author;
 import io.ovenmark.notebook.store.BlobId;
+import io.ovenmark.notebook.store.CommitFacts;
 import io.ovenmark.notebook.store.CommitId;
+import io.ovenmark.notebook.store.Difference;
+import io.ovenmark.notebook.store.StoreException;
 import io.ovenmark.notebook.store.TagFacts;
 import io.ovenmark.notebook.store.Write;
 import io.ovenmark.notebook.store.WriteOutcome;
 import io.ovenmark.pantry.Food;
 import io.ovenmark.pantry.FoodCodec;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.function.Function;
 
 /** Commits what belongs to formulas: bakes, photos, foods, goals, publications; and undoes. */
 public final class RecordWriter {
@@ -62,13 +65,15 @@ public final class RecordWriter {
    * @param pictures bytes of each picture by its path
    * @param note for the commit
    * @param by who and when
-   * @throws Refusal when there is a bake of that name
+   * @throws Refusal when there is a bake, or another picture, of that name
    */
   public void addBake(
       Address line, Bake bake, Map<String, byte[]> pictures, String note, By by) {
     SortedMap<String, byte[]> files = new TreeMap<>(pictures);
     files.put(bake.path(), BakeCodec.write(bake));
-    put(line.branch(), files, Map.of(bake.path(), Optional.empty()), note, by);
+    SortedMap<String, Optional<BlobId>> expected = fresh(pictures.keySet());
+    expected.put(bake.path(), Optional.empty());
+    put(line.branch(), files, expected, note, by);
   }
 
   /**
@@ -80,23 +85,27 @@ public final class RecordWriter {
    * @param pictures bytes of each new picture by its path
    * @param note for the commit
    * @param by who and when
-   * @throws Refusal when somebody changed the bake meanwhile
+   * @throws Refusal when somebody changed the bake meanwhile, or there is another picture of a name
    */
   public void changeBake(
       Address line, Bake before, Bake after, Map<String, byte[]> pictures, String note, By by) {
     SortedMap<String, byte[]> files = new TreeMap<>(pictures);
     files.put(after.path(), BakeCodec.write(after));
-    Optional<BlobId> known =
-        notebook.latest(line).blob(before.path())
-            .filter(
-                blob ->
-                    before.equals(
-                        BakeCodec.read(
-                            before.path(),
-                            before.formula(),
-                            before.id(),
-                            notebook.store().read(blob))));
-    put(line.branch(), files, Map.of(after.path(), known), note, by);
+    Contents contents = notebook.latest(line);
+    BlobId known =
+        contents
+            .blob(before.path())
+            .filter(blob -> contents.bake(before.formula(), before.path()).equals(Optional.of(before)))
+            .orElseThrow(() -> changed(before.path()));
+    SortedMap<String, Optional<BlobId>> expected = fresh(pictures.keySet());
+    expected.put(after.path(), Optional.of(known));
+    put(line.branch(), files, expected, note, by);
+  }
+
+  private static SortedMap<String, Optional<BlobId>> fresh(Set<String> paths) {
+    SortedMap<String, Optional<BlobId>> expected = new TreeMap<>();
+    paths.forEach(path -> expected.put(path, Optional.empty()));
+    return expected;
   }
 
   /**
@@ -141,9 +150,12 @@ public final class RecordWriter {
   private void saveFood(String branch, Food food, Optional<Food> before, String note, By by) {
     String path = Layout.food(food.slug());
     Contents contents = notebook.at(notebook.head(branch));
-    Optional<BlobId> known =
-        contents.blob(path).filter(blob -> before.equals(contents.food(food.slug())));
-    put(branch, single(path, FoodCodec.write(food)), Map.of(path, known), note, by);
+    put(
+        branch,
+        single(path, FoodCodec.write(food)),
+        single(path, seen(contents, path, before, contents::food, food.slug())),
+        note,
+        by);
   }
 
   /**
@@ -176,9 +188,32 @@ public final class RecordWriter {
   public void saveGoal(Goal goal, Optional<Goal> before, String note, By by) {
     String path = Layout.goal(goal.slug());
     Contents contents = notebook.latest();
-    Optional<BlobId> known =
-        contents.blob(path).filter(blob -> before.equals(contents.goal(goal.slug())));
-    put(Layout.MAIN, single(path, GoalCodec.write(goal)), Map.of(path, known), note, by);
+    put(
+        Layout.MAIN,
+        single(path, GoalCodec.write(goal)),
+        single(path, seen(contents, path, before, contents::goal, goal.slug())),
+        note,
+        by);
+  }
+
+  /**
+   * The content that the writer saw; empty for a new file.
+   *
+   * @throws Refusal when there is another one by now
+   */
+  private static <T> Optional<BlobId> seen(
+      Contents contents,
+      String path,
+      Optional<T> before,
+      Function<String, Optional<T>> read,
+      String slug) {
+    if (before.isEmpty()) {
+      return Optional.empty();
+    }
+    if (!before.equals(read.apply(slug))) {
+      throw changed(path);
+    }
+    return contents.blob(path);
   }
 
   /**
@@ -193,7 +228,7 @@ public final class RecordWriter {
     put(
         Layout.MAIN,
         single(Layout.SETTINGS, settings.write()),
-        Map.of(Layout.SETTINGS, known),
+        single(Layout.SETTINGS, known),
         note,
         by);
   }
@@ -205,19 +240,37 @@ public final class RecordWriter {
    * @param note what is published, and where
    * @param by who and when
    * @return the tag
-   * @throws io.ovenmark.notebook.store.StoreException when it is published already
+   * @throws Refusal when it is published already, or is on no line of history
    */
   public TagFacts publish(Revision revision, String note, By by) {
-    Address line =
-        Address.latest(revision.address().formula(), revision.address().variant());
-    return notebook
-        .store()
-        .tag(
-            Layout.publishedTag(line, revision.number()),
-            revision.commit(),
-            FormulaWriter.checkedNote(note),
-            by.author(),
-            by.time());
+    String message = FormulaWriter.checkedNote(note);
+    Address address = revision.address();
+    if (address.point().kind() != Address.Point.Kind.NUMBERED) {
+      throw new Refusal(
+          Refusal.Reason.INVALID,
+          address.toString(),
+          "The revision " + address + " is on no line of history.",
+          "Restore it first, then publish the revision that gives.");
+    }
+    try {
+      return notebook
+          .store()
+          .tag(
+              Layout.publishedTag(address, revision.number()),
+              revision.commit(),
+              message,
+              by.author(),
+              by.time());
+    } catch (StoreException e) {
+      if (e.reason() == StoreException.Reason.NAME_TAKEN) {
+        throw new Refusal(
+            Refusal.Reason.EXISTS,
+            address.toString(),
+            "The revision " + address + " is published already.",
+            "Publish a later one.");
+      }
+      throw e;
+    }
   }
 
   /**
@@ -227,49 +280,57 @@ public final class RecordWriter {
    * @param line the line; the change may be of any file on its branch
    * @param by who and when
    * @return the note of the change that was taken back
-   * @throws Refusal when there is nothing before it
+   * @throws Refusal when there is nothing to take back, or somebody writes at the same time
    */
   public String undo(Address line, By by) {
-    while (true) {
-      CommitId head = notebook.head(line.branch());
-      var facts = notebook.store().facts(head);
-      if (facts.parents().isEmpty()) {
-        throw new Refusal(
-            Refusal.Reason.INVALID,
-            line.line(),
-            "There is no change before the beginning of the notebook.",
-            "");
-      }
-      CommitId before = facts.parents().get(0);
-      Write write =
-          Write.to(
-                  line.branch(),
-                  Optional.of(head),
-                  by.author(),
-                  by.time(),
-                  "Undo: " + facts.subject())
-              .trailer(UNDOES, head.hex());
-      SortedMap<String, BlobId> now = notebook.store().list(head, "");
-      SortedMap<String, BlobId> then = notebook.store().list(before, "");
-      for (Map.Entry<String, BlobId> file : then.entrySet()) {
-        if (!file.getValue().equals(now.get(file.getKey()))) {
-          write = write.put(file.getKey(), notebook.store().read(file.getValue()));
+    CommitId head = notebook.head(line.branch());
+    CommitFacts facts = notebook.store().facts(head);
+    Optional<CommitId> before = facts.parents().stream().findFirst();
+    if (before.isEmpty() || notebook.at(before.get()).blob(Layout.SETTINGS).isEmpty()) {
+      throw nothing(line, "There is no change before the beginning of the notebook.");
+    }
+    if (line.variant().isPresent() && notebook.history().fork(line.branch()).equals(Optional.of(head))) {
+      throw nothing(line, "The variant has no change of its own yet.");
+    }
+    Write write =
+        Write.to(line.branch(), Optional.of(head), by.author(), by.time(), undoNote(facts))
+            .trailer(UNDOES, head.hex());
+    for (Map.Entry<String, Difference> file :
+        notebook.store().differences(Optional.of(head), before.get()).entrySet()) {
+      Optional<BlobId> then = file.getValue().to();
+      write =
+          then.isPresent()
+              ? write.keep(file.getKey(), then.get())
+              : write.delete(file.getKey());
+    }
+    WriteOutcome outcome = notebook.store().write(write);
+    if (outcome instanceof WriteOutcome.Moved) {
+      throw new Refusal(
+          Refusal.Reason.CONFLICT,
+          line.line(),
+          "Somebody wrote to " + line.line() + " meanwhile, so the last change is another one now.",
+          "Look at it, then undo again.");
+    }
+    if (outcome instanceof WriteOutcome.Unchanged) {
+      throw nothing(line, "The last change changed no file.");
+    }
+    return facts.subject();
+  }
+
+  private static Refusal nothing(Address line, String sentence) {
+    return new Refusal(Refusal.Reason.INVALID, line.line(), sentence, "");
+  }
+
+  private static String undoNote(CommitFacts facts) {
+    if (facts.trailers().containsKey(UNDOES)) {
+      for (String word : List.of("Undo: ", "Redo: ")) {
+        if (facts.subject().startsWith(word)) {
+          String other = word.equals("Undo: ") ? "Redo: " : "Undo: ";
+          return other + facts.subject().substring(word.length());
         }
-      }
-      for (String path : now.keySet()) {
-        if (!then.containsKey(path)) {
-          write = write.delete(path);
-        }
-      }
-      WriteOutcome outcome = notebook.store().write(write);
-      if (outcome instanceof WriteOutcome.Written) {
-        return facts.subject();
-      }
-      if (outcome instanceof WriteOutcome.Unchanged) {
-        throw new Refusal(
-            Refusal.Reason.INVALID, line.line(), "The last change changed no file.", "");
       }
     }
+    return "Undo: " + facts.subject();
   }
 
   /**
@@ -281,32 +342,19 @@ public final class RecordWriter {
     return notebook.store().configuredAuthor();
   }
 
+  /** Commits files that are still as the writer saw them. */
   private void put(
       String branch,
       SortedMap<String, byte[]> files,
-      Map<String, Optional<BlobId>> expected,
+      SortedMap<String, Optional<BlobId>> seen,
       String note,
       By by) {
+    String message = FormulaWriter.checkedNote(note);
     while (true) {
       CommitId head = notebook.head(branch);
       Contents contents = notebook.at(head);
-      List<String> moved = new ArrayList<>();
-      expected.forEach(
-          (path, blob) -> {
-            if (!contents.blob(path).equals(blob)) {
-              moved.add(path);
-            }
-          });
-      if (!moved.isEmpty()) {
-        throw changed(moved.get(0), expected.get(moved.get(0)).isEmpty());
-      }
-      Write write =
-          Write.to(
-              branch,
-              Optional.of(head),
-              by.author(),
-              by.time(),
-              FormulaWriter.checkedNote(note));
+      seen.forEach((path, blob) -> refuseMoved(path, blob, contents.blob(path), files.get(path)));
+      Write write = Write.to(branch, Optional.of(head), by.author(), by.time(), message);
       for (Map.Entry<String, byte[]> file : files.entrySet()) {
         write = write.put(file.getKey(), file.getValue());
       }
@@ -316,24 +364,32 @@ public final class RecordWriter {
     }
   }
 
-  private static Refusal changed(String path, boolean wasNew) {
-    String slug = path.substring(path.lastIndexOf('/') + 1).replace(".json", "");
-    return wasNew && Slug.isSlug(slug)
-        ? new Refusal(
-            Refusal.Reason.EXISTS,
-            path,
-            "There is a file " + path + " already, or it changed since it was read.",
-            "Read it again, then change that one.")
-        : new Refusal(
-            Refusal.Reason.CONFLICT,
-            path,
-            "Somebody changed " + path + " meanwhile.",
-            "Read it again, then repeat your change.");
+  private void refuseMoved(
+      String path, Optional<BlobId> seen, Optional<BlobId> now, byte[] wanted) {
+    if (now.equals(seen) || now.equals(Optional.of(notebook.blobOf(wanted)))) {
+      return;
+    }
+    if (seen.isEmpty()) {
+      throw new Refusal(
+          Refusal.Reason.EXISTS,
+          path,
+          "There is a file " + path + " already.",
+          "Choose another name, or change that one.");
+    }
+    throw changed(path);
   }
 
-  private static SortedMap<String, byte[]> single(String path, byte[] bytes) {
-    SortedMap<String, byte[]> files = new TreeMap<>();
-    files.put(path, bytes);
+  private static Refusal changed(String path) {
+    return new Refusal(
+        Refusal.Reason.CONFLICT,
+        path,
+        "Somebody changed " + path + " meanwhile.",
+        "Read it again, then repeat your change.");
+  }
+
+  private static <T> SortedMap<String, T> single(String path, T value) {
+    SortedMap<String, T> files = new TreeMap<>();
+    files.put(path, value);
     return files;
   }
 }

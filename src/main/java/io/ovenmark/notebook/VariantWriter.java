@@ -7,16 +7,17 @@ import io.ovenmark.formula.Formula;
 import io.ovenmark.formula.FormulaCodec;
 import io.ovenmark.notebook.store.BlobId;
 import io.ovenmark.notebook.store.CommitId;
+import io.ovenmark.notebook.store.Difference;
 import io.ovenmark.notebook.store.GitStore;
 import io.ovenmark.notebook.store.StoreException;
 import io.ovenmark.notebook.store.Write;
 import io.ovenmark.notebook.store.WriteOutcome;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
-import java.util.TreeSet;
 
 /**
  * Branches variants of a formula for other goals, and carries the main line's later improvements
@@ -43,7 +44,7 @@ public final class VariantWriter {
    * @param from the revision it starts from
    * @param name its name
    * @param goal slug of the goal it is for; empty to keep the formula's goal
-   * @param note why, for the first revision that states the goal
+   * @param note why, for the first revision that states the goal; may be blank without one
    * @param by who and when
    * @return the variant's newest revision
    * @throws Refusal when there is such a variant or no such goal
@@ -51,13 +52,20 @@ public final class VariantWriter {
   public Revision fork(Revision from, String name, Optional<String> goal, String note, By by) {
     String slug = from.address().formula();
     FormulaWriter.checked(name, () -> Address.checkVariant(name));
+    String message =
+        goal.isEmpty() && note.isBlank()
+            ? "Begin the variant " + name
+            : FormulaWriter.checkedNote(note);
     Address variant = Address.latest(slug, Optional.of(name));
     goal.ifPresent(this::requireGoal);
-    Revision newest = notebook.newest(from.address());
-    CommitId at =
-        newest.commit().equals(from.commit())
-            ? notebook.head(from.address().branch())
-            : from.commit();
+    boolean newest =
+        notebook
+            .newestIfAny(from.address())
+            .filter(found -> found.commit().equals(from.commit()))
+            .isPresent();
+    CommitId at = newest ? notebook.head(from.address().branch()) : from.commit();
+    Optional<Formula> towards =
+        goal.isPresent() ? Optional.of(notebook.formula(from).withGoal(goal)) : Optional.empty();
     try {
       notebook.store().createBranch(variant.branch(), at, by.author(), by.time());
     } catch (StoreException e) {
@@ -70,34 +78,30 @@ public final class VariantWriter {
       }
       throw e;
     }
-    Formula formula = notebook.formula(from);
-    if (goal.isEmpty() || formula.goal().equals(goal)) {
-      return notebook.newest(variant);
-    }
-    return stateGoal(variant, formula.withGoal(goal), goal.get(), note, by);
+    return begin(variant, from, at, towards, message, by);
   }
 
-  private Revision stateGoal(Address variant, Formula formula, String goal, String note, By by) {
-    CommitId head = notebook.head(variant.branch());
+  /** The variant's own first commit, unless it begins with nothing of its own. */
+  private Revision begin(
+      Address variant, Revision from, CommitId at, Optional<Formula> towards, String note, By by) {
+    Contents contents = notebook.at(at);
+    String path = Layout.formula(variant.formula());
     Write write =
-        Write.to(
-                variant.branch(),
-                Optional.of(head),
-                by.author(),
-                by.time(),
-                FormulaWriter.checkedNote(note))
-            .put(Layout.formula(variant.formula()), FormulaCodec.write(formula));
-    if (notebook.at(head).goal(goal).isEmpty()) {
-      BlobId blob = notebook.latest().blob(Layout.goal(goal)).orElseThrow();
-      write = write.put(Layout.goal(goal), notebook.store().read(blob));
+        Write.to(variant.branch(), Optional.of(at), by.author(), by.time(), note)
+            .keep(path, from.blob());
+    if (!from.path().equals(path) && contents.blob(path).isEmpty()) {
+      write = write.delete(from.path());
     }
-    WriteOutcome outcome = notebook.store().write(write);
-    if (outcome instanceof WriteOutcome.Moved) {
+    if (towards.isPresent() && !towards.get().equals(notebook.formula(from))) {
+      write = write.put(path, FormulaCodec.write(towards.get()));
+      write = Belongings.of(towards.get(), contents, List.of(notebook.latest())).with(write);
+    }
+    if (notebook.store().write(write) instanceof WriteOutcome.Moved) {
       throw new Refusal(
           Refusal.Reason.CONFLICT,
           variant.line(),
           "The variant was made, but somebody wrote to it before its goal was noted.",
-          "Set the goal with: ovenmark revise " + variant.line() + " --set goal=" + goal);
+          "Set the goal with: ovenmark revise " + variant.line() + " --set goal=...");
     }
     return notebook.newest(variant);
   }
@@ -139,40 +143,56 @@ public final class VariantWriter {
   public CarryOutcome carry(
       Address variant, Map<String, Choice> choices, String note, By by) {
     GitStore store = notebook.store();
-    String slug = variant.formula();
+    Address main = Address.latest(variant.formula(), Optional.empty());
+    String message = FormulaWriter.checkedNote(note);
     while (true) {
       notebook.newest(variant);
       CommitId ours = notebook.head(variant.branch());
       CommitId theirs = notebook.head(Layout.MAIN);
       if (store.isAncestor(theirs, ours)) {
-        return new CarryOutcome.NothingToCarry(notebook.newest(variant));
+        return new CarryOutcome.NothingToCarry(notebook.newestAt(variant, ours));
       }
       CommitId base = base(ours, theirs);
-      Merged merged = merge(slug, base, ours, theirs);
-      if (merged instanceof Merged.Conflicting conflicting) {
-        merged = FormulaMerge.resolve(conflicting, choices);
-      }
+      Merged merged = resolved(merge(variant.formula(), base, ours, theirs), choices);
       if (merged instanceof Merged.Conflicting open) {
         return new CarryOutcome.Undecided(open);
       }
-      Formula formula = ((Merged.Settled) merged).formula();
-      Revision carried = notebook.newest(Address.latest(slug, Optional.empty()));
+      Revision carried = notebook.newestAt(main, theirs);
       Write write =
-          Write.to(
-                  variant.branch(),
-                  Optional.of(ours),
-                  by.author(),
-                  by.time(),
-                  FormulaWriter.checkedNote(note))
+          Write.to(variant.branch(), Optional.of(ours), by.author(), by.time(), message)
               .merging(theirs)
               .trailer(CARRIES, carried.address() + " " + carried.commit().hex());
       List<String> kept = new ArrayList<>();
-      write = otherFiles(write, slug, base, ours, theirs, kept);
-      write = write.put(Layout.formula(slug), FormulaCodec.write(formula));
-      if (store.write(write) instanceof WriteOutcome.Written) {
-        return new CarryOutcome.Carried(notebook.newest(variant), kept);
+      write = otherFiles(write, variant.formula(), base, ours, theirs, kept);
+      write = withFormula(write, variant.formula(), ((Merged.Settled) merged).formula(), ours, theirs);
+      if (store.write(write) instanceof WriteOutcome.Written written) {
+        return new CarryOutcome.Carried(notebook.newestAt(variant, written.commit()), kept);
       }
     }
+  }
+
+  private static Merged resolved(Merged merged, Map<String, Choice> choices) {
+    if (!(merged instanceof Merged.Conflicting conflicting)) {
+      return merged;
+    }
+    try {
+      return FormulaMerge.resolve(conflicting, choices);
+    } catch (IllegalArgumentException e) {
+      throw Refusal.of("choice", e);
+    }
+  }
+
+  /** Takes the very bytes of a side that says the same, so that its bakes are found. */
+  private Write withFormula(
+      Write write, String slug, Formula formula, CommitId ours, CommitId theirs) {
+    for (CommitId side : List.of(ours, theirs)) {
+      Contents contents = notebook.at(side);
+      byte[] said = FormulaCodec.write(contents.formula(slug).orElseThrow());
+      if (Arrays.equals(said, FormulaCodec.write(formula))) {
+        return write.keep(Layout.formula(slug), contents.formulaBlob(slug).orElseThrow());
+      }
+    }
+    return write.put(Layout.formula(slug), FormulaCodec.write(formula));
   }
 
   private CommitId base(CommitId ours, CommitId theirs) {
@@ -208,25 +228,21 @@ public final class VariantWriter {
   /** Takes over every other file of the main line that the variant has not changed itself. */
   private Write otherFiles(
       Write write, String slug, CommitId base, CommitId ours, CommitId theirs, List<String> kept) {
-    GitStore store = notebook.store();
-    SortedMap<String, BlobId> before = store.list(base, "");
-    SortedMap<String, BlobId> variant = store.list(ours, "");
-    SortedMap<String, BlobId> main = store.list(theirs, "");
-    TreeSet<String> paths = new TreeSet<>(before.keySet());
-    paths.addAll(main.keySet());
-    paths.remove(Layout.formula(slug));
+    SortedMap<String, Difference> variant =
+        notebook.store().differences(Optional.of(base), ours);
     Write result = write;
-    for (String path : paths) {
-      Optional<BlobId> old = Optional.ofNullable(before.get(path));
-      Optional<BlobId> here = Optional.ofNullable(variant.get(path));
-      Optional<BlobId> there = Optional.ofNullable(main.get(path));
-      if (there.equals(old) || there.equals(here)) {
+    for (Map.Entry<String, Difference> main :
+        notebook.store().differences(Optional.of(base), theirs).entrySet()) {
+      String path = main.getKey();
+      Optional<BlobId> there = main.getValue().to();
+      Difference here = variant.get(path);
+      if (path.equals(Layout.formula(slug)) || here != null && here.to().equals(there)) {
         continue;
       }
-      if (!here.equals(old)) {
+      if (here != null) {
         kept.add(path);
       } else if (there.isPresent()) {
-        result = result.put(path, store.read(there.get()));
+        result = result.keep(path, there.get());
       } else {
         result = result.delete(path);
       }

@@ -170,12 +170,16 @@ class ChangeBakeTest {
   void twoProgramsThatAddPhotosAtOnceLoseNone() throws Exception {
     int each = 5;
     List<Callable<Void>> tasks = new ArrayList<>();
-    for (Desk desk : List.of(kitchen.open(), kitchen.open())) {
+    for (String who : List.of("Mara", "Ida")) {
+      Desk desk = kitchen.open();
       tasks.add(
           () -> {
             for (int i = 0; i < each; i++) {
               By by = new By(RepositoryFixture.AUTHOR, MORNING.plusMinutes(i));
-              new AddPhotos(desk).call(Kitchen.BUN, ID, List.of(Kitchen.photo("x.jpg")), by);
+              NewPhoto photo =
+                  new NewPhoto(
+                      Kitchen.photo("x.jpg").bytes(), "x.jpg", Optional.of(who + i), List.of());
+              new AddPhotos(desk).call(Kitchen.BUN, ID, List.of(photo), by);
             }
             return null;
           });

@@ -152,9 +152,10 @@ class RecordBakeTest {
           () -> {
             List<String> ids = new ArrayList<>();
             for (int i = 0; i < each; i++) {
+              String piece = "a 190C note='" + desks.indexOf(desk) + " " + i + "'";
               ids.add(
                   new RecordBake(desk)
-                      .call(request(Kitchen.BUN, "a 190C"), by(i))
+                      .call(request(Kitchen.BUN, piece), by(i))
                       .bake()
                       .id());
             }

@@ -63,7 +63,7 @@ public final class GitStore implements AutoCloseable {
 
   /**
    * Makes a repository without a commit, whose branch is {@code main}; one that is there already
-   * is opened as it is.
+   * is opened as it is, except that one without any commit is put on the branch {@code main}.
    *
    * @param directory the notebook's folder; made if it does not exist, its files are kept
    */
@@ -153,14 +153,19 @@ public final class GitStore implements AutoCloseable {
         : Optional.of(new Author(name, email == null ? "" : email));
   }
 
-  /** The last commit of a branch, empty if there is no such branch or no commit yet. */
+  /**
+   * The last commit of a branch, empty if there is no such branch or no commit yet. A branch below
+   * {@code variant/} that is only known as fetched from another repository is read as it was
+   * fetched; the first write to it makes it a branch of this one.
+   */
   public Optional<CommitId> head(String branch) {
     String ref = Refs.branchRef(branch);
     return Faults.guard(ref, () -> refs.head(ref));
   }
 
   /**
-   * The branches whose names begin with a prefix, with their last commits.
+   * The branches whose names begin with a prefix, with their last commits; below {@code variant/}
+   * also those that are only known as fetched from another repository.
    *
    * @param prefix empty for all, {@code variant/} for the variants
    */
@@ -211,6 +216,17 @@ public final class GitStore implements AutoCloseable {
   public Optional<String> treeId(CommitId commit, String folder) {
     String checked = SafePath.checkFolder(folder);
     return Faults.guard(commit + ":" + folder, () -> objects.treeId(commit, checked));
+  }
+
+  /**
+   * The files that are not the same at two commits, by path. It takes time for the folders that
+   * differ, not for those that are the same; links and changes of mode alone are left out.
+   *
+   * @param from the first commit; empty for an empty notebook
+   * @param to the second commit
+   */
+  public SortedMap<String, Difference> differences(Optional<CommitId> from, CommitId to) {
+    return Faults.guard(to.hex(), () -> objects.differences(from, to));
   }
 
   /** The bytes of a content, checked against its id; a copy. */

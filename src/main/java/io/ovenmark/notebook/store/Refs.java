@@ -6,7 +6,10 @@ import java.nio.file.DirectoryStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -18,8 +21,16 @@ import org.eclipse.jgit.lib.Ref;
 import org.eclipse.jgit.lib.RefUpdate;
 import org.eclipse.jgit.lib.Repository;
 
-/** Reads branches and tags and moves them by compare-and-swap. */
+/**
+ * Reads branches and tags and moves them by compare-and-swap.
+ *
+ * <p>A native clone has the variants of the notebook that it was cloned from only as {@code
+ * refs/remotes/origin/variant/…}. Such a branch is read from there until the first write to it makes
+ * a branch of its own, which begins where the fetched one stands.
+ */
 final class Refs {
+  private static final String FETCHED = Constants.R_HEADS + "variant/";
+
   private final Repository repository;
   private final Duration patience;
 
@@ -53,15 +64,45 @@ final class Refs {
   }
 
   Optional<CommitId> head(String ref) throws IOException {
-    return read(ref).map(id -> new CommitId(id.name()));
+    Optional<ObjectId> own = read(ref);
+    return (own.isPresent() ? own : fetched(ref)).map(id -> new CommitId(id.name()));
+  }
+
+  /** Where a variant stands that was fetched and has no branch here yet. */
+  private Optional<ObjectId> fetched(String ref) throws IOException {
+    if (ref.startsWith(FETCHED)) {
+      for (String place : remotes()) {
+        Optional<ObjectId> there = read(place + ref.substring(Constants.R_HEADS.length()));
+        if (there.isPresent()) {
+          return there;
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Where the branches of others are, those of {@code origin} first. */
+  private List<String> remotes() {
+    return repository.getRemoteNames().stream()
+        .sorted(
+            Comparator.comparing((String name) -> !name.equals(Constants.DEFAULT_REMOTE_NAME))
+                .thenComparing(Comparator.naturalOrder()))
+        .map(name -> Constants.R_REMOTES + name + "/")
+        .toList();
   }
 
   SortedMap<String, CommitId> branches(String prefix) throws IOException {
     SortedMap<String, CommitId> found = new TreeMap<>();
-    for (Ref ref : repository.getRefDatabase().getRefsByPrefix(Constants.R_HEADS + prefix)) {
-      if (ref.getObjectId() != null) {
-        String name = ref.getName().substring(Constants.R_HEADS.length());
-        found.put(name, new CommitId(ref.getObjectId().name()));
+    List<String> places = new ArrayList<>(List.of(Constants.R_HEADS));
+    if ((Constants.R_HEADS + prefix).startsWith(FETCHED)) {
+      places.addAll(remotes());
+    }
+    for (String place : places) {
+      for (Ref ref : repository.getRefDatabase().getRefsByPrefix(place + prefix)) {
+        if (ref.getObjectId() != null) {
+          String name = ref.getName().substring(place.length());
+          found.putIfAbsent(name, new CommitId(ref.getObjectId().name()));
+        }
       }
     }
     return found;
@@ -83,6 +124,16 @@ final class Refs {
       String taken = others.isEmpty() ? ref : others.iterator().next();
       throw new StoreException(
           Reason.NAME_TAKEN, ref, "The name " + taken + " exists already: choose another one.");
+    }
+  }
+
+  /** Refuses a new branch of the name of one that was fetched. */
+  void refuseFetched(String ref) throws IOException {
+    if (fetched(ref).isPresent()) {
+      throw new StoreException(
+          Reason.NAME_TAKEN,
+          ref,
+          "The name " + ref + " was fetched from another notebook: choose another one.");
     }
   }
 

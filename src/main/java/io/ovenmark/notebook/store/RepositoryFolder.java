@@ -29,9 +29,21 @@ final class RepositoryFolder {
           Files.createDirectories(place);
           if (!Files.exists(place.resolve(Constants.DOT_GIT))) {
             initialise(place);
+          } else {
+            beginOnMain(place);
           }
           return place;
         });
+  }
+
+  /** Native Git may have made the repository with a branch of another name. */
+  private static void beginOnMain(Path place) throws IOException {
+    try (Repository repository = open(place)) {
+      if (repository.getRefDatabase().getRefsByPrefix(Constants.R_HEADS).isEmpty()
+          && repository.resolve(Constants.HEAD) == null) {
+        repository.updateRef(Constants.HEAD).link(Constants.R_HEADS + GitStore.MAIN);
+      }
+    }
   }
 
   /** Builds the repository under another name first, so that there is never half of one. */

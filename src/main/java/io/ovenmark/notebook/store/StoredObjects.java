@@ -23,7 +23,9 @@ import org.eclipse.jgit.revwalk.RevCommit;
 import org.eclipse.jgit.revwalk.RevTree;
 import org.eclipse.jgit.revwalk.RevWalk;
 import org.eclipse.jgit.revwalk.filter.RevFilter;
+import org.eclipse.jgit.treewalk.EmptyTreeIterator;
 import org.eclipse.jgit.treewalk.TreeWalk;
+import org.eclipse.jgit.treewalk.filter.TreeFilter;
 
 /** Reads commits, trees and blobs. */
 final class StoredObjects {
@@ -157,6 +159,36 @@ final class StoredObjects {
       }
     }
     return Collections.unmodifiableSortedMap(found);
+  }
+
+  /** The files that differ; folders with the same id are not looked into. */
+  SortedMap<String, Difference> differences(Optional<CommitId> from, CommitId to)
+      throws IOException {
+    SortedMap<String, Difference> files = new TreeMap<>();
+    try (RevWalk walk = new RevWalk(repository);
+        TreeWalk trees = new TreeWalk(walk.getObjectReader())) {
+      if (from.isPresent()) {
+        trees.addTree(walk.parseCommit(jgit(from.get())).getTree());
+      } else {
+        trees.addTree(new EmptyTreeIterator());
+      }
+      trees.addTree(walk.parseCommit(jgit(to)).getTree());
+      trees.setRecursive(true);
+      trees.setFilter(TreeFilter.ANY_DIFF);
+      while (trees.next()) {
+        Difference difference = new Difference(blob(trees, 0), blob(trees, 1));
+        if (!difference.from().equals(difference.to())) {
+          files.put(trees.getPathString(), difference);
+        }
+      }
+    }
+    return Collections.unmodifiableSortedMap(files);
+  }
+
+  private static Optional<BlobId> blob(TreeWalk trees, int side) {
+    return isFile(trees.getRawMode(side))
+        ? Optional.of(new BlobId(trees.getObjectId(side).name()))
+        : Optional.empty();
   }
 
   static boolean isFile(int rawMode) {

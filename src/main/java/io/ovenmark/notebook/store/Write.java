@@ -23,6 +23,7 @@ import java.util.TreeMap;
  * @param expectedHead the head the writer has seen; empty if the branch has no commit yet
  * @param otherParents further parents of a merge, empty for an ordinary commit
  * @param changes for each path its new bytes, or empty to delete the file
+ * @param kept for each path a content that the repository has already; no path of the changes
  * @param author who writes
  * @param time when, kept to the second and to the minute of the offset
  * @param message subject and, after an empty line, body
@@ -33,6 +34,7 @@ public record Write(
     Optional<CommitId> expectedHead,
     List<CommitId> otherParents,
     SortedMap<String, Optional<byte[]>> changes,
+    SortedMap<String, BlobId> kept,
     Author author,
     OffsetDateTime time,
     String message,
@@ -54,6 +56,7 @@ public record Write(
     }
     otherParents = List.copyOf(otherParents);
     changes = Collections.unmodifiableSortedMap(new TreeMap<>(changes));
+    kept = Collections.unmodifiableSortedMap(new TreeMap<>(kept));
     trailers = Collections.unmodifiableSortedMap(new TreeMap<>(trailers));
   }
 
@@ -65,7 +68,15 @@ public record Write(
       OffsetDateTime time,
       String message) {
     return new Write(
-        branch, expectedHead, List.of(), new TreeMap<>(), author, time, message, new TreeMap<>());
+        branch,
+        expectedHead,
+        List.of(),
+        new TreeMap<>(),
+        new TreeMap<>(),
+        author,
+        time,
+        message,
+        new TreeMap<>());
   }
 
   /** The same write that also gives a file these bytes. */
@@ -78,30 +89,42 @@ public record Write(
     return change(path, Optional.empty());
   }
 
+  /** The same write that also gives a file a content that the repository has, without reading it. */
+  public Write keep(String path, BlobId blob) {
+    SortedMap<String, Optional<byte[]>> others = new TreeMap<>(changes);
+    others.remove(path);
+    SortedMap<String, BlobId> more = new TreeMap<>(kept);
+    more.put(path, blob);
+    return new Write(
+        branch, expectedHead, otherParents, others, more, author, time, message, trailers);
+  }
+
   /** The same write with one more trailer. */
   public Write trailer(String key, String value) {
     SortedMap<String, String> more = new TreeMap<>(trailers);
     more.put(key, value);
     return new Write(
-        branch, expectedHead, otherParents, changes, author, time, message, more);
+        branch, expectedHead, otherParents, changes, kept, author, time, message, more);
   }
 
   /** The same write as a merge of one more commit. */
   public Write merging(CommitId parent) {
     List<CommitId> more = new ArrayList<>(otherParents);
     more.add(parent);
-    return new Write(branch, expectedHead, more, changes, author, time, message, trailers);
+    return new Write(branch, expectedHead, more, changes, kept, author, time, message, trailers);
   }
 
   /** The same write on another head, to be tried again after {@link WriteOutcome.Moved}. */
   public Write onto(Optional<CommitId> head) {
-    return new Write(branch, head, otherParents, changes, author, time, message, trailers);
+    return new Write(branch, head, otherParents, changes, kept, author, time, message, trailers);
   }
 
   private Write change(String path, Optional<byte[]> bytes) {
     SortedMap<String, Optional<byte[]>> more = new TreeMap<>(changes);
     more.put(path, bytes);
+    SortedMap<String, BlobId> others = new TreeMap<>(kept);
+    others.remove(path);
     return new Write(
-        branch, expectedHead, otherParents, more, author, time, message, trailers);
+        branch, expectedHead, otherParents, more, others, author, time, message, trailers);
   }
 }

@@ -13,7 +13,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.eclipse.jgit.lib.AnyObjectId;
 import org.eclipse.jgit.lib.CommitBuilder;
 import org.eclipse.jgit.lib.Constants;
@@ -62,8 +64,10 @@ final class Writer {
   WriteOutcome write(Write write) throws IOException {
     String ref = Refs.branchRef(write.branch());
     String message = CommitMessage.compose(write.message(), write.trailers());
-    write.changes().keySet().forEach(SafePath::check);
-    refuseUnderAndOverAFile(write.changes());
+    TreeSet<String> paths = new TreeSet<>(write.changes().keySet());
+    paths.addAll(write.kept().keySet());
+    paths.forEach(SafePath::check);
+    refuseUnderAndOverAFile(paths);
     try (WriteLock lock = lock()) {
       recovery().recover(lock);
       boolean shown = refs.checkedOut().filter(ref::equals).isPresent();
@@ -73,7 +77,7 @@ final class Writer {
         return commit(write, ref, message, Optional.empty());
       }
       Path root = repository.getWorkTree().toPath();
-      write.changes().keySet().forEach(path -> SafePath.onDisk(root, path));
+      paths.forEach(path -> SafePath.onDisk(root, path));
       try (Checkout checkout = Checkout.begin(repository, folder, patience)) {
         return commit(write, ref, message, Optional.of(checkout));
       }
@@ -86,7 +90,8 @@ final class Writer {
     if (!head.equals(write.expectedHead())) {
       return new WriteOutcome.Moved(head);
     }
-    if (head.isEmpty()) {
+    Optional<ObjectId> own = refs.read(ref);
+    if (own.isEmpty()) {
       refs.refuseTaken(ref);
     }
     SortedMap<String, Optional<ObjectId>> blobs = new TreeMap<>();
@@ -99,6 +104,11 @@ final class Writer {
           blob = Optional.of(inserter.insert(Constants.OBJ_BLOB, change.getValue().get()));
         }
         blobs.put(change.getKey(), blob);
+      }
+      for (Map.Entry<String, BlobId> kept : write.kept().entrySet()) {
+        ObjectId blob = ObjectId.fromString(kept.getValue().hex());
+        reader.getObjectSize(blob, Constants.OBJ_BLOB);
+        blobs.put(kept.getKey(), Optional.of(blob));
       }
       ObjectId before = head.isPresent() ? tree(head.get()) : null;
       ObjectId tree = new TreeEditor(reader, inserter).edit(before, blobs);
@@ -117,7 +127,7 @@ final class Writer {
     new Pending(ref, commit, files).write(folder);
     PersonIdent who = ident(write.author(), write.time());
     String why = (head.isEmpty() ? "commit (initial): " : "commit: ") + firstLine(message);
-    if (!moved(ref, head.map(StoredObjects::jgit), commit, who, why)) {
+    if (!moved(ref, own, commit, who, why)) {
       return new WriteOutcome.Moved(refs.head(ref));
     }
     List<String> left = List.of();
@@ -189,6 +199,7 @@ final class Writer {
       recovery().recover(lock);
       tree(at);
       refs.refuseTaken(ref);
+      refs.refuseFetched(ref);
       String why = "branch: created at " + at.abbreviated();
       if (!moveAlone(ref, Optional.empty(), StoredObjects.jgit(at), who, why)) {
         refs.refuseTaken(ref);
@@ -325,16 +336,14 @@ final class Writer {
     return false;
   }
 
-  private static void refuseUnderAndOverAFile(SortedMap<String, Optional<byte[]>> changes) {
-    for (Map.Entry<String, Optional<byte[]>> change : changes.entrySet()) {
-      String below = change.getKey() + "/";
-      SortedMap<String, Optional<byte[]>> rest = changes.tailMap(below);
-      if (!rest.isEmpty() && rest.firstKey().startsWith(below)) {
+  private static void refuseUnderAndOverAFile(SortedSet<String> paths) {
+    for (String path : paths) {
+      SortedSet<String> rest = paths.tailSet(path + "/");
+      if (!rest.isEmpty() && rest.first().startsWith(path + "/")) {
         throw new StoreException(
             Reason.NOT_A_FILE,
-            change.getKey(),
-            "The path " + change.getKey()
-                + " cannot be a file and a folder at once: choose another name.");
+            path,
+            "The path " + path + " cannot be a file and a folder at once: choose another name.");
       }
     }
   }

@@ -1,0 +1,103 @@
+package io.ovenmark.notebook;
+
+import io.ovenmark.bake.Bake;
+import io.ovenmark.json.Position;
+import io.ovenmark.json.Problem;
+import io.ovenmark.json.UnreadableException;
+import io.ovenmark.notebook.store.BlobId;
+import io.ovenmark.notebook.store.CommitId;
+import io.ovenmark.notebook.store.GitStore;
+import io.ovenmark.notebook.store.StoreException;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/** The bakes of formulas and their photos, on the main line and on all variants. */
+final class BakeShelf {
+  private final GitStore store;
+  private final Folders folders;
+  private final Decoder decoder;
+  private final Revisions revisions;
+
+  /** What was found: the bakes that can be read, and what is wrong with the others. */
+  private record Found(List<Bake> bakes, List<Problem> problems) {}
+
+  BakeShelf(GitStore store, Folders folders, Decoder decoder, Revisions revisions) {
+    this.store = store;
+    this.folders = folders;
+    this.decoder = decoder;
+    this.revisions = revisions;
+  }
+
+  /** Those that can be read, oldest first. */
+  List<Bake> bakes(String formula) {
+    return find(formula).bakes();
+  }
+
+  /** What is wrong with those that cannot be read. */
+  List<Problem> problems(String formula) {
+    return find(formula).problems();
+  }
+
+  /** The names of all of them, readable or not. */
+  SortedSet<String> ids(String formula) {
+    SortedSet<String> ids = new TreeSet<>();
+    files(formula).keySet().forEach(path -> ids.add(Layout.bakeId(path)));
+    return ids;
+  }
+
+  private Found find(String formula) {
+    List<Bake> bakes = new ArrayList<>();
+    List<Problem> problems = new ArrayList<>();
+    files(formula)
+        .forEach(
+            (path, blob) -> {
+              try {
+                bakes.add(decoder.bake(formula, path, blob));
+              } catch (UnreadableException e) {
+                problems.addAll(e.problems());
+              } catch (StoreException e) {
+                problems.add(new Problem(path, Position.NONE, "", e.getMessage(), ""));
+              }
+            });
+    bakes.sort(Comparator.comparing(Bake::time).thenComparing(Bake::id));
+    return new Found(bakes, problems);
+  }
+
+  /** The files by path; where several lines have one, as the first line has it. */
+  private Map<String, BlobId> files(String formula) {
+    Map<String, BlobId> files = new LinkedHashMap<>();
+    for (Address line : revisions.lines(formula)) {
+      Optional<CommitId> head = store.head(line.branch());
+      if (head.isPresent()) {
+        folders
+            .list(head.get(), Layout.bakes(formula))
+            .forEach(
+                (path, blob) -> {
+                  if (Layout.isBake(path)) {
+                    files.putIfAbsent(path, blob);
+                  }
+                });
+      }
+    }
+    return files;
+  }
+
+  Optional<byte[]> photo(String formula, String path) {
+    if (!path.startsWith(Layout.photos(formula) + "/")) {
+      return Optional.empty();
+    }
+    for (Address line : revisions.lines(formula)) {
+      Optional<BlobId> blob = store.head(line.branch()).flatMap(head -> store.blob(head, path));
+      if (blob.isPresent()) {
+        return blob.map(store::read);
+      }
+    }
+    return Optional.empty();
+  }
+}
