@@ -22,7 +22,7 @@ import picocli.CommandLine.Parameters;
     footerHeading = "%nExamples:%n",
     footer = {
       "  ovenmark carry seeded-lupin-bun/egg-free --preview",
-      "  ovenmark carry seeded-lupin-bun/egg-free --take water.amount=variant --note \"Hotter oven\""
+      "  ovenmark carry seeded-lupin-bun/egg-free --take all=variant --note \"Hotter oven\""
     })
 final class CarryCommand extends WritingCommand {
   private static final String OURS = "variant";
@@ -49,7 +49,7 @@ final class CarryCommand extends WritingCommand {
 
   @Override
   ExitCode run(Desk desk) {
-    Address address = address(variant);
+    Address address = desk.address(variant);
     if (address.point().kind() != Address.Point.Kind.LATEST) {
       throw usage("Improvements are carried into the newest revision: leave out \"@\".");
     }

@@ -36,8 +36,8 @@ final class CompareCommand extends DeskCommand {
   @Override
   ExitCode run(Desk desk) {
     CompareRevisions verb = new CompareRevisions(desk);
-    Address to = address(second == null ? first : second);
-    Address from = second == null ? verb.before(to) : address(first);
+    Address to = desk.address(second == null ? first : second);
+    Address from = second == null ? verb.before(to) : desk.address(first);
     if (json()) {
       out().json(verb.call(from, to));
     } else {

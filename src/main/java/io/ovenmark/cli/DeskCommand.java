@@ -2,7 +2,6 @@ package io.ovenmark.cli;
 
 import io.ovenmark.desk.Desk;
 import io.ovenmark.notebook.Notebook;
-import io.ovenmark.notebook.Refusal;
 import picocli.CommandLine.Option;
 
 /**
@@ -42,11 +41,7 @@ abstract class DeskCommand extends Verb {
   @Override
   public Integer call() {
     try (Desk desk = new Desk(Notebook.open(notebookFolder()))) {
-      try {
-        return run(desk).number();
-      } catch (Refusal refusal) {
-        throw NearestName.added(refusal, desk);
-      }
+      return run(desk).number();
     }
   }
 

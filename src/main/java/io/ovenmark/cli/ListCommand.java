@@ -48,7 +48,7 @@ final class ListCommand extends DeskCommand {
           entry.problems().isEmpty() ? goal(entry.goal(), entry.goalMet()) : "cannot be read");
       for (Views.VariantEntry variant : entry.variants()) {
         table.row(
-            "  " + entry.formula() + "/" + variant.variant(),
+            "  /" + variant.variant(),
             String.valueOf(variant.revisions()),
             "",
             "",

@@ -133,7 +133,7 @@ final class NewCommand extends WritingCommand {
     if (from.equals("-") || from.endsWith(".json")) {
       return FormulaCodec.read(InputFile.shown(from), InputFile.read(surroundings(), from));
     }
-    Address address = address(from);
+    Address address = desk.address(from);
     Revision revision = desk.notebook().revision(address);
     origin.add(" from " + revision.address());
     return desk.notebook().formula(revision);

@@ -3,6 +3,7 @@ package io.ovenmark.cli;
 import io.ovenmark.desk.Json;
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 
 /**
@@ -13,6 +14,10 @@ import java.util.stream.Collectors;
 final class Output {
   /** A space between words that belong together; of Unicode's private use, never printed. */
   private static final char GLUE = '\uE000';
+
+  /** A number and its unit, which stay on one line. */
+  private static final Pattern MEASURE =
+      Pattern.compile("(\\d) (°C|°F|%|g|mg|kg|ml|mm|min|kcal)(?![\\p{L}\\d])");
 
   private final PrintWriter out;
 
@@ -45,8 +50,9 @@ final class Output {
    * @param indent what the second and later lines begin with
    */
   void wrapped(String text, String indent) {
-    for (String line : TextWidth.wrap(Printable.of(text), Ovenmark.WIDTH, indent)) {
-      line(line);
+    String glued = MEASURE.matcher(Printable.of(text)).replaceAll("$1" + GLUE + "$2");
+    for (String line : TextWidth.wrap(glued, Ovenmark.WIDTH, indent)) {
+      line(line.replace(GLUE, ' '));
     }
   }
 

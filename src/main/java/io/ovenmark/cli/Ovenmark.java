@@ -20,9 +20,13 @@ import picocli.CommandLine.Spec;
           + " what changed between any two of them, and what came out of the oven."
     },
     synopsisSubcommandLabel = "COMMAND",
-    footerHeading = "%nExample:%n",
-    footer = {"  ovenmark demo saltmarsh", "  ovenmark timeline seeded-lupin-bun"},
+    footerHeading = "%nExamples, the first of which makes the notebook of all others:%n",
+    footer = {
+      "  ovenmark demo saltmarsh",
+      "  ovenmark timeline seeded-lupin-bun --notebook saltmarsh"
+    },
     subcommands = {
+      DemoCommand.class,
       NewCommand.class,
       ListCommand.class,
       ShowCommand.class,

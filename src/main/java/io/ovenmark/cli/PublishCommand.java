@@ -31,7 +31,7 @@ final class PublishCommand extends WritingCommand {
   @Override
   ExitCode run(Desk desk) {
     WriteViews.Published published =
-        new PublishRevision(desk).call(address(address), note, by(desk));
+        new PublishRevision(desk).call(desk.address(address), note, by(desk));
     print(
         published,
         out -> {

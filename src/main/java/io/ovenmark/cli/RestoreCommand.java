@@ -37,14 +37,14 @@ final class RestoreCommand extends WritingCommand {
 
   @Override
   ExitCode run(Desk desk) {
-    Address earlier = address(address);
+    Address earlier = desk.address(address);
     if (earlier.point().kind() == Address.Point.Kind.LATEST && into == null) {
       throw usage("Say which revision, as in " + earlier + "@2.");
     }
     if (earlier.point().kind() == Address.Point.Kind.EDITED) {
       throw usage("A file edited by hand is no revision; commit it with: ovenmark revise.");
     }
-    Address line = into == null ? earlier : address(into);
+    Address line = into == null ? earlier : desk.address(into);
     String why =
         note != null ? note : "Back to " + desk.notebook().revision(earlier).address();
     WriteViews.RevisionWritten written =

@@ -26,7 +26,7 @@ import picocli.CommandLine.Parameters;
     footer = {
       "  ovenmark revise seeded-lupin-bun --set water=188g --note \"Crumb was dry\"",
       "  ovenmark revise seeded-lupin-bun --set water-=5g --add caraway=2g --note-from-changes",
-      "  ovenmark revise seeded-lupin-bun --file edited.json --base 3 --note \"Softer dough\""
+      "  ovenmark revise seeded-lupin-bun --file edited.json --note \"Softer dough\""
     })
 final class ReviseCommand extends WritingCommand {
   private static final String OURS = "mine";
@@ -77,7 +77,7 @@ final class ReviseCommand extends WritingCommand {
     }
     Choices choices = Takes.read(takes, OURS, THEIRS);
     ReviseFormula verb = new ReviseFormula(desk);
-    ReviseFormula.Proposal proposal = proposal(verb, base());
+    ReviseFormula.Proposal proposal = proposal(verb, base(desk));
     String why = note(verb, proposal);
     WriteViews.RevisionWritten written = verb.call(proposal, why, choices, by(desk));
     if (written.outcome().equals("conflict")) {
@@ -92,8 +92,8 @@ final class ReviseCommand extends WritingCommand {
     return ExitCode.DONE;
   }
 
-  private Address base() {
-    Address address = address(line);
+  private Address base(Desk desk) {
+    Address address = desk.address(line);
     boolean latest = address.point().kind() == Address.Point.Kind.LATEST;
     boolean edited = address.point().kind() == Address.Point.Kind.EDITED;
     if (edited) {
@@ -151,11 +151,13 @@ final class ReviseCommand extends WritingCommand {
         "  ");
     WrittenText.conflicts(written.conflicts(), OURS, THEIRS, err);
     err.blank();
+    boolean named = base != null || line.contains("@");
+    String again = named ? "Repeat the command with" : "Repeat the command with --base "
+        + written.base().revision() + " and";
     String field = WrittenText.shortField(written.conflicts().get(0));
     err.wrapped(
-        "  hint:  What you wrote is untouched. Repeat the command with --base "
-            + written.base().revision() + " and a --take for each field, such as --take " + field
-            + "=mine or --take " + field + "=theirs, or --take all=mine.",
+        "  hint:  What you wrote is untouched. " + again + " a --take for each field, such as --take "
+            + field + "=mine or --take " + field + "=theirs, or --take all=mine.",
         "         ");
   }
 }

@@ -13,6 +13,9 @@ import java.util.Map;
 
 /** Prints a worksheet. */
 final class SheetText {
+  /** Width of the labels before yield, ratios and oven. */
+  private static final int LABEL = 16;
+
   private final Views.FormulaSheet sheet;
   private final Output out;
 
@@ -141,15 +144,17 @@ final class SheetText {
                   + " weighed)");
     }
     out.blank();
-    Table table = new Table("", "");
-    table.row("Yield", String.join(", ", parts));
+    row("Yield", String.join(", ", parts));
     Map<String, Quantity> ratios = sheet.ratios().figures();
-    table.row("Liquid ratio", FigureText.of(ratios.get(Figure.LIQUID_RATIO.key())));
-    table.row("Dough moisture", FigureText.of(ratios.get(Figure.DOUGH_MOISTURE.key()), "%"));
+    row("Liquid ratio", FigureText.of(ratios.get(Figure.LIQUID_RATIO.key())));
+    row("Dough moisture", FigureText.of(ratios.get(Figure.DOUGH_MOISTURE.key()), "%"));
     for (Views.StageView stage : sheet.bake()) {
-      table.row(sheet.bake().size() == 1 ? "Oven" : "Oven, " + stage.id(), oven(stage));
+      row(sheet.bake().size() == 1 ? "Oven" : "Oven, " + stage.id(), oven(stage));
     }
-    out.table(table);
+  }
+
+  private void row(String label, String text) {
+    out.wrapped(TextWidth.left(label, LABEL) + text, " ".repeat(LABEL));
   }
 
   private static String oven(Views.StageView stage) {

@@ -25,7 +25,7 @@ final class ShowCommand extends DeskCommand {
 
   @Override
   ExitCode run(Desk desk) {
-    Views.FormulaSheet sheet = new ShowFormula(desk).call(address(address));
+    Views.FormulaSheet sheet = new ShowFormula(desk).call(desk.address(address));
     print(sheet, out -> SheetText.print(sheet, out));
     return ExitCode.DONE;
   }

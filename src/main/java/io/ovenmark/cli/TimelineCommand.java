@@ -39,7 +39,7 @@ final class TimelineCommand extends DeskCommand {
 
   @Override
   ExitCode run(Desk desk) {
-    Address address = address(line);
+    Address address = desk.address(line);
     if (limit != null && limit < 1) {
       throw usage("--limit must be 1 or more.");
     }

@@ -29,7 +29,7 @@ final class UndoCommand extends WritingCommand {
 
   @Override
   ExitCode run(Desk desk) {
-    Optional<Address> line = Optional.ofNullable(variant).map(Verb::address);
+    Optional<Address> line = Optional.ofNullable(variant).map(desk::address);
     if (line.isPresent()
         && (line.get().variant().isEmpty()
             || line.get().point().kind() != Address.Point.Kind.LATEST)) {

@@ -48,7 +48,7 @@ final class VariantCommand extends WritingCommand {
 
   @Override
   ExitCode run(Desk desk) {
-    Address start = address(formula);
+    Address start = desk.address(formula);
     if (from != null) {
       if (start.point().kind() != Address.Point.Kind.LATEST || from < 1) {
         throw usage("--from must be the number of a revision, given once.");

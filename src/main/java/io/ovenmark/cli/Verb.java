@@ -1,6 +1,5 @@
 package io.ovenmark.cli;
 
-import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Refusal;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -75,11 +74,6 @@ abstract class Verb implements Callable<Integer> {
   /** Refuses the command line itself. */
   final ParameterException usage(String sentence) {
     return new ParameterException(spec.commandLine(), sentence);
-  }
-
-  /** Reads an address. */
-  static Address address(String text) {
-    return checked("", () -> Address.parse(text));
   }
 
   /** Turns the refusal of a value type into one with a place. */

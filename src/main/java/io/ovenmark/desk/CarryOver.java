@@ -1,5 +1,7 @@
 package io.ovenmark.desk;
 
+import io.ovenmark.change.Choice;
+import io.ovenmark.change.Conflict;
 import io.ovenmark.change.FormulaMerge;
 import io.ovenmark.change.Merged;
 import io.ovenmark.formula.Formula;
@@ -77,16 +79,11 @@ public final class CarryOver {
     if (merged.isEmpty() && !choices.isEmpty()) {
       among(choices, List.of());
     }
-    Map<String, io.ovenmark.change.Choice> chosen =
+    Map<String, Choice> chosen =
         merged.isPresent() && merged.get() instanceof Merged.Conflicting open
             ? among(choices, open.conflicts())
             : Map.of();
-    CarryOutcome outcome;
-    try {
-      outcome = new VariantWriter(notebook).carry(variant, chosen, note, by);
-    } catch (IllegalArgumentException e) {
-      throw Refusal.of(variant.line(), e);
-    }
+    CarryOutcome outcome = new VariantWriter(notebook).carry(variant, chosen, note, by);
     if (outcome instanceof CarryOutcome.NothingToCarry) {
       return answer("nothing", before, List.of(), List.of(), List.of());
     }
@@ -105,14 +102,18 @@ public final class CarryOver {
   private WriteViews.CarryWritten carried(Revision before, CarryOutcome.Carried carried) {
     Revision now = carried.revision();
     boolean same = now.blob().equals(before.blob());
+    WriteParts.Changed changed =
+        same
+            ? new WriteParts.Changed(List.of(), null, List.of())
+            : WriteParts.changed(desk, Optional.of(before), now);
     return new WriteViews.CarryWritten(
         "carried",
         WriteParts.revision(now),
         main(now),
-        changes(before, desk.notebook().formula(now)),
+        changed.changes(),
         List.of(),
-        List.of(),
-        same ? null : new CompareRevisions(desk).call(before.address(), now.address()),
+        changed.remarks(),
+        changed.comparison(),
         carried.keptAsInVariant());
   }
 
@@ -139,8 +140,8 @@ public final class CarryOver {
     return merged;
   }
 
-  private static Map<String, io.ovenmark.change.Choice> among(
-      Choices choices, List<io.ovenmark.change.Conflict> conflicts) {
+  private static Map<String, Choice> among(
+      Choices choices, List<Conflict> conflicts) {
     try {
       return choices.among(conflicts);
     } catch (IllegalArgumentException e) {

@@ -6,7 +6,6 @@ import io.ovenmark.notebook.NotebookSettings;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.store.Author;
 import io.ovenmark.notebook.store.GitStore;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Function;
@@ -26,7 +25,7 @@ public final class CreateNotebook {
    * @param title its title, not blank
    * @param by gives who makes it and when; is told who the user is by Git's configuration
    * @return what was made
-   * @throws Refusal when there is a notebook already, or the folder is a file
+   * @throws Refusal when there is a notebook already, the folder is a part of one, or is a file
    */
   public WriteViews.NotebookMade call(
       Path folder, String title, Function<Optional<Author>, By> by) {
@@ -34,19 +33,9 @@ public final class CreateNotebook {
       throw new Refusal(
           Refusal.Reason.INVALID, "title", "A notebook needs a title.", "Give it one.");
     }
-    if (Files.exists(folder) && !Files.isDirectory(folder)) {
-      throw new Refusal(
-          Refusal.Reason.INVALID,
-          folder.toString(),
-          "This is a file, and a notebook is a folder.",
-          "Choose another name.");
-    }
-    Optional<Author> configured;
-    try (GitStore store = GitStore.create(folder)) {
-      configured = store.configuredAuthor();
-    }
     NotebookSettings settings = NotebookSettings.titled(title.strip());
-    try (Notebook made = Notebook.create(folder, settings, by.apply(configured))) {
+    By who = by.apply(GitStore.usersAuthor());
+    try (Notebook made = Notebook.create(folder, settings, who)) {
       return new WriteViews.NotebookMade(made.folder().toString(), settings.title());
     }
   }

@@ -45,7 +45,11 @@ public final class ForkVariant {
     Revision start = desk.notebook().revision(from);
     Revision made = new VariantWriter(desk.notebook()).fork(start, name, goal, note, by);
     Views.GoalView standing =
-        desk.sheet(made, List.of()).goal().map(GoalViews::view).orElse(null);
+        desk.attempt(made.address(), made, List.of())
+            .sheet()
+            .flatMap(Desk.Sheet::goal)
+            .map(GoalViews::view)
+            .orElse(null);
     List<String> remarks = new ArrayList<>();
     if (made.commit().equals(start.commit())) {
       remarks.add(

@@ -77,7 +77,7 @@ public final class NewFormula {
     List<String> remarks = new ArrayList<>();
     String slug = shortName.orElseGet(() -> proposed(formula.name(), remarks));
     ReviseOutcome.Saved saved = new FormulaWriter(desk.notebook()).create(slug, formula, note, by);
-    remarks.addAll(WriteParts.unweighed(desk, saved.revision()));
+    remarks.addAll(WriteParts.changed(desk, saved.revision()).remarks());
     return new WriteViews.RevisionWritten(
         "committed",
         WriteParts.revision(saved.revision()),

@@ -61,16 +61,17 @@ public final class RestoreRevision {
           diverged.merge().notes());
     }
     ReviseOutcome.Saved saved = (ReviseOutcome.Saved) outcome;
+    WriteParts.Changed changed = WriteParts.changed(desk, saved.revision());
     return new WriteViews.RevisionWritten(
         "committed",
         WriteParts.revision(saved.revision()),
         WriteParts.revision(wanted),
-        WriteParts.changes(desk, saved.revision()),
-        WriteParts.comparison(desk, saved.revision()),
+        changed.changes(),
+        changed.comparison(),
         List.of(),
         List.of(),
         saved.foodsAdded(),
         saved.leftAsEditedByHand(),
-        List.of());
+        changed.remarks());
   }
 }

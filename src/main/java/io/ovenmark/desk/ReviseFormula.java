@@ -260,7 +260,11 @@ public final class ReviseFormula {
           writer.create(proposal.line().formula(), proposal.edited(), note, by));
     }
     Revision base = proposal.base().get();
-    ReviseOutcome outcome = writer.revise(base, proposal.edited(), note, by);
+    boolean weighed = proposal.disk().isPresent() && isWeighed(proposal) && isNewest(base);
+    ReviseOutcome outcome =
+        weighed
+            ? writer.commitEdited(proposal.line().formula(), note, by)
+            : writer.revise(base, proposal.edited(), note, by);
     while (outcome instanceof ReviseOutcome.Diverged diverged) {
       Merged merged = chosen(diverged.merge(), choices);
       if (merged instanceof Merged.Conflicting open) {
@@ -278,6 +282,16 @@ public final class ReviseFormula {
       return unsaved("unchanged", base, same.latest(), List.of(), settled);
     }
     return saved(proposal, (ReviseOutcome.Saved) outcome);
+  }
+
+  /** Whether a bake was made from the very file on disk, so that it must be kept to the byte. */
+  private boolean isWeighed(Proposal proposal) {
+    String blob = desk.notebook().blobOf(proposal.disk().orElseThrow().bytes()).hex();
+    return !Desk.bakesOf(blob, desk.notebook().bakes(proposal.line().formula())).isEmpty();
+  }
+
+  private boolean isNewest(Revision base) {
+    return desk.notebook().newest(base.address()).blob().equals(base.blob());
   }
 
   private static Merged chosen(Merged.Conflicting open, Choices choices) {
@@ -307,17 +321,18 @@ public final class ReviseFormula {
                         .filter(each -> each.number() < revision.number()))
             .map(WriteParts::revision)
             .toList();
+    WriteParts.Changed changed = WriteParts.changed(desk, revision);
     return new WriteViews.RevisionWritten(
         "committed",
         WriteParts.revision(revision),
         proposal.base().map(WriteParts::revision).orElse(null),
-        WriteParts.changes(desk, revision),
-        WriteParts.comparison(desk, revision),
+        changed.changes(),
+        changed.comparison(),
         between,
         List.of(),
         saved.foodsAdded(),
         List.copyOf(left),
-        WriteParts.unweighed(desk, revision));
+        changed.remarks());
   }
 
   private static WriteViews.RevisionWritten conflict(

@@ -5,10 +5,12 @@ import io.ovenmark.change.ChangeSentences;
 import io.ovenmark.change.Conflict;
 import io.ovenmark.change.FormulaDiff;
 import io.ovenmark.formula.Formula;
+import io.ovenmark.json.UnreadableException;
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Contents;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.Revision;
+import io.ovenmark.notebook.store.StoreException;
 import io.ovenmark.pantry.Food;
 import java.util.List;
 import java.util.Locale;
@@ -64,22 +66,8 @@ final class WriteParts {
     return Address.latest(address.formula(), address.variant());
   }
 
-  /** The revision before another one on its line of history. */
-  static Optional<Revision> before(Desk desk, Revision revision) {
-    return desk.notebook().revisions(revision.address()).stream()
-        .filter(each -> each.number() < revision.number())
-        .reduce((first, second) -> second);
-  }
-
-  /** What a revision changed against the one before it; null for the first. */
-  static ComparisonViews.ComparisonView comparison(Desk desk, Revision revision) {
-    return before(desk, revision)
-        .map(before -> new CompareRevisions(desk).call(before.address(), revision.address()))
-        .orElse(null);
-  }
-
   /** What a person should know about the masses of a revision's lines. */
-  static List<String> unweighed(Desk desk, Revision revision) {
+  private static List<String> unweighed(Desk desk, Revision revision) {
     return desk.sheet(revision, List.of()).worksheet().unknowns().stream()
         .filter(unknown -> unknown.nutrient().equals("mass"))
         .map(
@@ -89,17 +77,47 @@ final class WriteParts {
         .toList();
   }
 
-  /** What a revision changed against the one before it, in words; none for the first. */
-  static List<Views.ChangeView> changes(Desk desk, Revision revision) {
-    return before(desk, revision)
-        .map(
-            before ->
-                changes(
-                    desk.notebook().formula(before),
-                    desk.notebook().at(before.commit()),
-                    desk.notebook().formula(revision),
-                    desk.notebook().at(revision.commit())))
-        .orElse(List.of());
+  /**
+   * What a revision changed.
+   *
+   * @param changes in words
+   * @param comparison the revision before against this one, or null when there is none
+   * @param remarks why nothing can be said, and what should be known about the lines
+   */
+  record Changed(
+      List<Views.ChangeView> changes,
+      ComparisonViews.ComparisonView comparison,
+      List<String> remarks) {}
+
+  /** What a revision that was just committed changed; a damaged file before it is no obstacle. */
+  static Changed changed(Desk desk, Revision revision) {
+    return changed(desk, desk.notebook().before(revision), revision);
+  }
+
+  /** The same, against another revision than the one before it. */
+  static Changed changed(Desk desk, Optional<Revision> before, Revision revision) {
+    try {
+      if (before.isEmpty()) {
+        return new Changed(List.of(), null, unweighed(desk, revision));
+      }
+      List<Views.ChangeView> changes =
+          changes(
+              desk.notebook().formula(before.get()),
+              desk.notebook().at(before.get().commit()),
+              desk.notebook().formula(revision),
+              desk.notebook().at(revision.commit()));
+      ComparisonViews.ComparisonView comparison =
+          new CompareRevisions(desk).call(before.get().address(), revision.address());
+      return new Changed(changes, comparison, unweighed(desk, revision));
+    } catch (UnreadableException | StoreException e) {
+      return new Changed(
+          List.of(),
+          null,
+          List.of(
+              "A file of "
+                  + before.orElse(revision).address()
+                  + " cannot be read, so nothing is said about what changed."));
+    }
   }
 
   /** What differs between two formulas, in words, with the names of the foods. */

@@ -12,10 +12,11 @@ import java.time.ZoneOffset;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
+import picocli.CommandLine;
 
 /**
- * A command line for tests: its own folder, output, author and a clock that moves on by a minute with
- * each command.
+ * A command line for tests: its own folder and output, and a clock that moves on by a minute with each
+ * command.
  *
  * <pre>{@code
  * Bench bench = new Bench(folder);
@@ -32,8 +33,19 @@ final class Bench {
 
   /** What a command gave. */
   record Result(int code, String out, String err) {
-    /** All of it, for comparing whole outputs. */
-    String all() {
+    /** The output with commit ids made alike, for comparing whole outputs. */
+    String shown() {
+      return out.replaceAll("commit [0-9a-f]{10}", "commit ··········");
+    }
+
+    /** What was said on the error stream, on one line. */
+    String said() {
+      return err.strip().replaceAll("\\s+", " ");
+    }
+
+    /** All of it, for messages. */
+    @Override
+    public String toString() {
       return out + (err.isEmpty() ? "" : "-- err --\n" + err) + "-- exit " + code + " --\n";
     }
   }
@@ -45,6 +57,19 @@ final class Bench {
 
   Path folder() {
     return folder;
+  }
+
+  /** The same bench seen from another folder. */
+  Bench from(Path other) {
+    Bench bench = new Bench(other);
+    bench.commands = commands;
+    return bench;
+  }
+
+  /** Goes on with the clock after so many commands. */
+  Bench after(int done) {
+    commands = done;
+    return this;
   }
 
   /** Sets an environment variable for the commands that follow. */
@@ -59,29 +84,44 @@ final class Bench {
     return this;
   }
 
-  /** Runs a command as the author Mara Quell unless it states one. */
+  /** Runs a command. */
   Result run(String... args) {
+    Instant now = BEGINNING.plus(Duration.ofMinutes(commands++));
+    return run(Clock.fixed(now, ZoneOffset.UTC), args);
+  }
+
+  /** Runs a command by another clock. */
+  Result run(Clock clock, String... args) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
-    Surroundings surroundings =
-        new Surroundings(
-            new PrintWriter(out),
-            new PrintWriter(err),
-            new ByteArrayInputStream(input),
-            folder,
-            Clock.fixed(BEGINNING.plus(Duration.ofMinutes(commands++)), ZoneOffset.UTC),
-            "mara",
-            name -> Optional.ofNullable(environment.get(name)));
-    int code = Ovenmark.run(surroundings, args);
+    int code = Ovenmark.run(surroundings(clock, out, err), args);
     input = new byte[0];
     return new Result(code, out.toString(), err.toString());
+  }
+
+  /** The top-level command with all others, for looking at. */
+  CommandLine commandLine() {
+    Surroundings surroundings =
+        surroundings(Clock.systemUTC(), new StringWriter(), new StringWriter());
+    return Ovenmark.commandLine(new Ovenmark(surroundings), null);
+  }
+
+  private Surroundings surroundings(Clock clock, StringWriter out, StringWriter err) {
+    return new Surroundings(
+        new PrintWriter(out),
+        new PrintWriter(err),
+        new ByteArrayInputStream(input),
+        folder,
+        clock,
+        "bench",
+        name -> Optional.ofNullable(environment.get(name)));
   }
 
   /** Runs a command that must be done. */
   Result must(String... args) {
     Result result = run(args);
     if (result.code() != 0) {
-      throw new AssertionError(String.join(" ", args) + "\n" + result.all());
+      throw new AssertionError(String.join(" ", args) + "\n" + result);
     }
     return result;
   }

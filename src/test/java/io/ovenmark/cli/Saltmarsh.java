@@ -16,6 +16,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.OffsetDateTime;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -30,6 +31,9 @@ final class Saltmarsh {
       new By(
           new Author("Ines", "ines@saltmarsh.example"),
           OffsetDateTime.parse("2026-03-02T08:00:00Z"));
+
+  /** How many commands make the whole bench; the last one's revision is of 09:06. */
+  private static final int COMMANDS = 7;
 
   private Saltmarsh() {}
 
@@ -49,8 +53,41 @@ final class Saltmarsh {
     return bench;
   }
 
-  /** The whole bench. */
+  /** The whole bench, in a folder that is empty. */
   static Bench bench(Path folder) {
+    try {
+      copy(Made.FOLDER, folder);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return new Bench(folder).after(COMMANDS);
+  }
+
+  /** The bench that all others are copied from. */
+  private static final class Made {
+    static final Path FOLDER = make();
+
+    private static Path make() {
+      try {
+        Path folder = Files.createTempDirectory("saltmarsh");
+        Runtime.getRuntime().addShutdownHook(new Thread(() -> delete(folder)));
+        build(folder);
+        return folder;
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+
+    private static void delete(Path folder) {
+      try (Stream<Path> files = Files.walk(folder)) {
+        files.sorted(Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
+    }
+  }
+
+  private static void build(Path folder) {
     Bench bench = empty(folder);
     goal(folder, "low-carb-bun", "Low-carbohydrate bun", "");
     goal(folder, "egg-free-bun", "Low-carbohydrate bun without egg", "\"eggs\"");
@@ -79,7 +116,6 @@ final class Saltmarsh {
     bench.must(
         "revise", "seeded-lupin-bun", "--set", "water=188g", "--set", "bake.temperature=205C",
         "--note", "Crumb was dry");
-    return bench;
   }
 
   private static void goal(Path folder, String slug, String name, String allergens) {

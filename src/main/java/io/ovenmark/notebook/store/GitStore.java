@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.LongConsumer;
+import org.eclipse.jgit.errors.ConfigInvalidException;
+import org.eclipse.jgit.lib.Config;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.PersonIdent;
@@ -19,6 +21,7 @@ import org.eclipse.jgit.revwalk.RevCommit;
 import org.eclipse.jgit.revwalk.RevObject;
 import org.eclipse.jgit.revwalk.RevTag;
 import org.eclipse.jgit.revwalk.RevWalk;
+import org.eclipse.jgit.util.SystemReader;
 
 /**
  * A notebook's Git repository: its files at any commit, its branches and tags, and writing.
@@ -146,8 +149,30 @@ public final class GitStore implements AutoCloseable {
    * @return empty unless there is a name; the address may be empty
    */
   public Optional<Author> configuredAuthor() {
-    String name = repository.getConfig().getString("user", null, "name");
-    String email = repository.getConfig().getString("user", null, "email");
+    return author(repository.getConfig());
+  }
+
+  /**
+   * Who the user said to be in Git's configuration of the user, for where there is no repository yet.
+   *
+   * @return empty unless there is a name; the address may be empty
+   */
+  public static Optional<Author> usersAuthor() {
+    JGitEnvironment.install();
+    return Faults.guard(
+        "Git's configuration of the user",
+        () -> {
+          try {
+            return author(SystemReader.getInstance().getUserConfig());
+          } catch (ConfigInvalidException e) {
+            return Optional.empty();
+          }
+        });
+  }
+
+  private static Optional<Author> author(Config config) {
+    String name = config.getString("user", null, "name");
+    String email = config.getString("user", null, "email");
     return name == null || name.isBlank()
         ? Optional.empty()
         : Optional.of(new Author(name, email == null ? "" : email));
