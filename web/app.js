@@ -90,6 +90,7 @@ async function show({keep = false, scroll = 0} = {}) {
   drawHeader(place);
   if (!keep) {
     scrollTo(0, scroll);
+    view.drawn?.(content);
     focusHeading();
   }
 }

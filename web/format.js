@@ -9,13 +9,13 @@ const MONTHS = [
 /** The minus sign. */
 export const MINUS = "−";
 
+const NEAREST = "nearest";
+const DOWN = "down";
+const UP = "up";
+
 /** Three significant figures: 0.923, 46, −1234. */
 export function number(value) {
-  if (Math.abs(value) < SMALLEST) {
-    return "0";
-  }
-  const text = rounded(Math.abs(value));
-  return value < 0 && text !== "0" ? MINUS + text : text;
+  return rounded(value, NEAREST);
 }
 
 /** A difference with its sign: +14, −22, 0. */
@@ -32,7 +32,10 @@ export function withUnit(value, unit) {
   return unit ? `${number(value)} ${unit}` : number(value);
 }
 
-/** A figure of a set: exact, bounded in words, or "unknown". */
+/**
+ * A figure of a set: exact, bounded in words, or "unknown". Bounds are rounded outwards, so that
+ * what is written is never more than is known.
+ */
 export function figure(set, key, unit = "") {
   const value = set?.[key] ?? null;
   if (value !== null) {
@@ -42,14 +45,17 @@ export function figure(set, key, unit = "") {
   if (!bounds) {
     return "unknown";
   }
-  const low = bounds.at_least;
-  const high = bounds.at_most;
+  const words = inWords(bounds.at_least, bounds.at_most);
+  return unit ? `${words} ${unit}` : words;
+}
+
+function inWords(low, high) {
   if (high === null) {
-    return `at least ${withUnit(low, unit)}`;
+    return `at least ${rounded(low, DOWN)}`;
   }
   return low === null || low === 0
-    ? `at most ${withUnit(high, unit)}`
-    : `between ${number(low)} and ${withUnit(high, unit)}`;
+    ? `at most ${rounded(high, UP)}`
+    : `between ${rounded(low, DOWN)} and ${rounded(high, UP)}`;
 }
 
 /** A count with its noun: 1 piece, 2 pieces. */
@@ -73,26 +79,40 @@ export function moment(time) {
   return `${fullDay(time)}, ${time.slice(11, 16)}`;
 }
 
+/** A sentence whose arrows and units do not begin a line. */
+export function flowing(text) {
+  return text
+    .replaceAll(" → ", "\u00a0→ ")
+    .replace(/(\d) (g|mg|kg|kcal|%|°C|°F|min|mm|tsp|tbsp)(?![\p{L}\d])/gu, "$1\u00a0$2");
+}
+
 /** A text with its first letter as a capital. */
 export function capital(text) {
   return text ? text[0].toUpperCase() + text.slice(1) : text;
 }
 
 // Works on the decimal digits, not on the binary number, so that 2.345 becomes 2.35.
-function rounded(value) {
-  const [digits, exponent] = value.toExponential(11).split("e");
-  const point = Number(exponent) + 1;
+function rounded(value, direction) {
+  if (Math.abs(value) < SMALLEST) {
+    return "0";
+  }
+  const [digits, exponent] = Math.abs(value).toExponential(11).split("e");
   const all = digits.replace(".", "");
+  const point = Number(exponent) + 1;
   const kept = Math.max(FIGURES, point);
   if (kept >= all.length) {
-    return plain(all, point);
+    return sign(value, plain(all, point));
   }
-  let whole = BigInt(all.slice(0, kept));
-  if (all[kept] >= "5") {
-    whole += 1n;
-  }
+  const rest = all.slice(kept);
+  const away = direction === UP ? value > 0 : value < 0;
+  const grow = direction === NEAREST ? rest[0] >= "5" : away && /[1-9]/.test(rest);
+  const whole = BigInt(all.slice(0, kept)) + (grow ? 1n : 0n);
   const text = whole.toString().padStart(kept, "0");
-  return plain(text, point + text.length - kept);
+  return sign(value, plain(text, point + text.length - kept));
+}
+
+function sign(value, text) {
+  return value < 0 && text !== "0" ? MINUS + text : text;
 }
 
 function plain(digits, point) {

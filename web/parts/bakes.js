@@ -2,7 +2,7 @@
 
 import {html, nothing, svg} from "/lib/lit-html/lit-html.js";
 import {bakePage, photo} from "/address.js";
-import {capital, fullDay, number, signed, withUnit} from "/format.js";
+import {capital, count, flowing, fullDay, number, signed} from "/format.js";
 import {tray} from "/parts/tray.js";
 
 /** The bakes of both sides, and what came of them. */
@@ -15,10 +15,12 @@ export function bakesOfBothSides(comparison, from, to) {
       ? html`<p class="quiet">Neither side was baked yet.</p>`
       : html`<div class="sides">
           ${side("from", from, outcomes.from)} ${side("to", to, outcomes.to)}
+          <div class="outcome">
+            ${notice(comparison)} ${outcomeTable(outcomes, from, to)}
+            ${findingGroups(outcomes.findings)}
+            ${outcomes.comparable_pieces.map((words) => html`<p class="comparable">${words}</p>`)}
+          </div>
         </div>`}
-    ${outcomeTable(outcomes, from, to)} ${findingList(outcomes.findings)}
-    ${outcomes.comparable_pieces.map((words) => html`<p class="comparable">${words}</p>`)}
-    ${notice(comparison)}
   </section>`;
 }
 
@@ -70,7 +72,7 @@ function pieceWords(piece) {
     piece.height_mm === null ? null : `${number(piece.height_mm)} mm high`,
   ].filter(Boolean);
   const found = piece.findings.map((each) => each.word);
-  return [settings.join(" "), found.join(", ")].filter(Boolean).join("; ");
+  return flowing([settings.join(", "), found.join(", ")].filter(Boolean).join("; "));
 }
 
 function outcomeTable(outcomes, from, to) {
@@ -89,9 +91,9 @@ function outcomeTable(outcomes, from, to) {
     <tbody>
       ${outcomes.figures.map(
         (each) => html`<tr>
-          <th scope="row">${each.label}</th>
-          <td class="number">${outcome(each.from, each.unit, each.from_count)}</td>
-          <td class="number">${outcome(each.to, each.unit, each.to_count)}</td>
+          <th scope="row">${each.label}${each.unit ? `, ${each.unit}` : ""}</th>
+          <td class="number">${outcome(each.from, each.from_count)}</td>
+          <td class="number">${outcome(each.to, each.to_count)}</td>
           <td class="number">${each.delta === null ? "–" : signed(each.delta)}</td>
         </tr>`,
       )}
@@ -99,25 +101,38 @@ function outcomeTable(outcomes, from, to) {
   </table>`;
 }
 
-function outcome(value, unit, n) {
-  return value === null
-    ? "not measured"
-    : html`${withUnit(value, unit)} <span class="n">n ${n}</span>`;
+function outcome(value, n) {
+  return value === null ? "–" : html`${number(value)} <span class="n">n ${n}</span>`;
 }
 
-function findingList(findings) {
-  if (findings.length === 0) {
-    return nothing;
-  }
-  return html`<ul class="findings" aria-label="Findings">
-    ${findings.map(
-      (each) => html`<li>
-        <b>${each.word}</b>
-        <span>${sort(each.merit)} ${each.change}: ${each.from_pieces} → ${each.to_pieces}
-          ${each.to_pieces === 1 ? "piece" : "pieces"}</span>
-      </li>`,
+// Faults that went and merits that came are what one looks for: so by what became of them.
+function findingGroups(findings) {
+  const kinds = [...new Set(findings.map((each) => each.change))];
+  return html`<dl class="finding-groups">
+    ${kinds.map(
+      (kind) => html`<div>
+        <dt>${capital(kind)}</dt>
+        ${findings
+          .filter((each) => each.change === kind)
+          .map(
+            (each) => html`<dd>
+              <b>${each.word}</b> <span>${sort(each.merit)}, ${pieceCounts(each)}</span>
+            </dd>`,
+          )}
+      </div>`,
     )}
-  </ul>`;
+  </dl>`;
+}
+
+function pieceCounts({change, from_pieces: from, to_pieces: to}) {
+  switch (change) {
+    case "appeared":
+      return count(to, "piece");
+    case "gone":
+      return `was on ${count(from, "piece")}`;
+    default:
+      return `${from} → ${count(to, "piece")}`;
+  }
 }
 
 /** Whether a finding is a merit or a fault, in a word. */

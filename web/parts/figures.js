@@ -1,7 +1,7 @@
 // The figures of both sides as a dot plot, and what moved one of them.
 
 import {html, nothing, svg} from "/lib/lit-html/lit-html.js";
-import {capital, signed} from "/format.js";
+import {capital, flowing, signed} from "/format.js";
 
 /** For what macros can be stated, by key. */
 export const bases = {
@@ -193,7 +193,7 @@ function causeTable(shown) {
     <tbody>
       ${shown.contributions.map(
         (each) => html`<tr>
-          <th scope="row">${each.cause}</th>
+          <th scope="row">${flowing(each.cause)}</th>
           <td class="plot">${causeBar(each.delta / most)}</td>
           <td class="number">${signed(each.delta)}</td>
         </tr>`,

@@ -141,8 +141,10 @@ function foodData(comparison) {
   }
   return html`<div class="food-data">
     <p>
-      ${count(comparison.food_data.length, "food")} got new data of its own; that moves figures
-      without a change of the formula:
+      ${comparison.food_data.length === 1
+        ? "One food has new data of its own"
+        : `${comparison.food_data.length} foods have new data of their own`};
+      that moves figures without a change of the formula:
     </p>
     ${comparison.food_data.map(
       (food) => html`<details>

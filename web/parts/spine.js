@@ -2,7 +2,7 @@
 
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import {bakePage, formulaPage, short, worksheetPage} from "/address.js";
-import {count, day, fullDay, number} from "/format.js";
+import {count, day, flowing, fullDay, number} from "/format.js";
 import {before, editedAddress} from "/parts/history.js";
 import {pinButtons} from "/parts/pins.js";
 import {tray} from "/parts/tray.js";
@@ -15,7 +15,7 @@ export function spine(timeline, pins, move) {
   const rows = timeline.revisions.map((entry, at) =>
     revision(timeline, entry, at, threads, pins, move),
   );
-  return html`<ol class="revisions" reversed aria-label="Revisions, newest first">
+  return html`<ol class="revisions lanes-${lanesOf(threads)}" reversed aria-label="Revisions, newest first">
     ${timeline.edited_by_hand ? edited(timeline, pins, move) : nothing} ${rows}
   </ol>`;
 }
@@ -36,11 +36,15 @@ function threadsOf(timeline) {
     .map((thread, at) => ({...thread, column: Math.min(at, 3)}));
 }
 
+function lanesOf(threads) {
+  return Math.max(0, ...threads.map((thread) => thread.column + 1));
+}
+
 function revision(timeline, entry, at, threads, pins, move) {
   const own = threads.find((thread) => thread.variant === entry.variant);
   const classes = [
     "revision",
-    own ? `branch column-${own.column}` : "",
+    own ? "branch" : "",
     pins.from === entry.address ? "pinned-from" : "",
     pins.to === entry.address ? "pinned-to" : "",
   ].join(" ");
@@ -49,7 +53,10 @@ function revision(timeline, entry, at, threads, pins, move) {
     ${pinButtons(entry.address, words, pins, move)}
     ${threads
       .filter((thread) => at >= thread.start && at < thread.end)
-      .map((thread) => html`<i class="thread column-${thread.column}"></i>`)}
+      .map(
+        (thread) =>
+          html`<i class="thread column-${thread.column} ${thread === own ? "own" : ""}"></i>`,
+      )}
     <div class="what">
       ${head(timeline, entry)}
       ${entry.details ? html`<p class="why">${entry.details}</p>` : nothing}
@@ -96,7 +103,7 @@ function marks(timeline, entry) {
 }
 
 function changes(entry) {
-  const all = entry.changes.map((change) => html`<li>${change.sentence}</li>`);
+  const all = entry.changes.map((change) => html`<li>${flowing(change.sentence)}</li>`);
   if (all.length === 0) {
     return nothing;
   }
@@ -119,8 +126,7 @@ function bake(each) {
     <span class="score">
       ${liking === null
         ? "not tasted"
-        : html`liking ${number(liking)} <abbr title="number of scores">n</abbr> ${each.summary
-            .tasters}`}
+        : `liking ${number(liking)}, n\u00a0${each.summary.tasters}`}
     </span>
   </a>`;
 }

@@ -101,7 +101,7 @@ function chart(trend, line, from, to, goal) {
     <figcaption>
       ${trend.label}
       <strong>${to ? trend.text(to) : "not on this spine"}</strong>
-      <span class="was">${from && from !== to ? `was ${trend.text(from)}` : nothing}</span>
+      <span class="was">${from && from !== to ? was(trend.text(from)) : nothing}</span>
     </figcaption>
     ${values.length === 0
       ? html`<p class="nothing-yet">nothing known yet</p>`
@@ -122,6 +122,10 @@ function chart(trend, line, from, to, goal) {
           ${pinDot("from", 5, from, trend, x, y)} ${pinDot("to", 5, to, trend, x, y)}
         </svg>`}
   </figure>`;
+}
+
+function was(text) {
+  return text.startsWith("not ") ? `before: ${text}` : `was ${text}`;
 }
 
 // Figures that are worked out break where one is unknown; measured ones run on to the next bake.

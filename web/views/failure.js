@@ -1,6 +1,7 @@
 // What could not be shown, why, and what to do.
 
 import {html, nothing} from "/lib/lit-html/lit-html.js";
+import {formulaPage, parse} from "/address.js";
 import {Failure} from "/api.js";
 
 export const failureView = {
@@ -11,6 +12,7 @@ export const failureView = {
       thrown instanceof Failure
         ? thrown
         : {message: "The page could not be drawn.", where: "", hint: String(thrown), problems: []};
+    const formula = place.parts.formula ? null : parse(place.parts.address ?? "").formula;
     return html`<div class="page narrow">
       <h1>${failure.reason === "not_found" ? "Not found" : "This cannot be shown"}</h1>
       ${failure.problems.length > 0
@@ -20,6 +22,7 @@ export const failureView = {
             ${failure.hint ? html`<p>${failure.hint}</p>` : nothing}`}
       <p class="actions">
         <button type="button" @click=${again}>Try again</button>
+        ${formula ? html`<a href=${formulaPage(formula)}>Timeline of ${formula}</a>` : nothing}
         <a href="/">All formulas</a>
       </p>
     </div>`;

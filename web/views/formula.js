@@ -3,10 +3,10 @@
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
 import {formulaPage, fromPin, parse, short, worksheetPage} from "/address.js";
-import {figure, fullDay} from "/format.js";
+import {figure, flowing, fullDay} from "/format.js";
 import {bakesOfBothSides, sideMark} from "/parts/bakes.js";
 import {causes, figureTable} from "/parts/figures.js";
-import {goalMark} from "/parts/goal.js";
+import {goalMark, goalWords} from "/parts/goal.js";
 import {defaultPins, editedAddress, entryOf} from "/parts/history.js";
 import {lineTable} from "/parts/lines.js";
 import {spine} from "/parts/spine.js";
@@ -75,6 +75,8 @@ export const formulaView = {
       </section>
     </div>`;
   },
+
+  drawn: revealPins,
 };
 
 function pinned(pin, formula) {
@@ -82,6 +84,21 @@ function pinned(pin, formula) {
     return null;
   }
   return fromPin(pin, formula);
+}
+
+// The spine scrolls on its own where there is room for it beside the answer.
+function revealPins(content) {
+  const history = content.querySelector(".history");
+  const rows = [...content.querySelectorAll(".pinned-from, .pinned-to")];
+  if (rows.length === 0 || history.scrollHeight <= history.clientHeight) {
+    return;
+  }
+  const frame = history.getBoundingClientRect();
+  const top = Math.min(...rows.map((row) => row.getBoundingClientRect().top)) - frame.top;
+  const bottom = Math.max(...rows.map((row) => row.getBoundingClientRect().bottom)) - frame.top;
+  if (top < 0 || bottom > frame.height) {
+    history.scrollTop += Math.min(top - 16, Math.max(top - 16, bottom - frame.height));
+  }
 }
 
 function heading(timeline) {
@@ -94,7 +111,7 @@ function heading(timeline) {
           <ul>
             ${timeline.goal.checks.map(
               (check) => html`<li>
-                ${goalMark(check.met)} ${check.rule}${check.value_text
+                ${goalMark(check.met, html`<b>${goalWords(check.met)}</b>`)} ${check.rule}${check.value_text
                   ? `: ${check.value_text}`
                   : ""}
               </li>`,
@@ -174,20 +191,20 @@ function answer(timeline, comparison, pins, chosen, to) {
         Swap A and B
       </button>
     </div>
-    <p class="say" role="status">${comparison.summary}</p>
+    <p class="say" role="status">${flowing(comparison.summary)}</p>
     ${lineTable(comparison, from, after)}
     <div class="columns">
       <div>
         ${figureTable(comparison, per, from, after, (next) => to({per: next}))}
         ${causes(comparison, per, chosen.figure ?? DEFAULT_FIGURE, (next) => to({figure: next}))}
-        ${goalChanges(comparison.goal)}
       </div>
       <div>
-        ${bakesOfBothSides(comparison, from, after)}
+        ${goalChanges(comparison.goal)}
         ${fieldTable("Oven", comparison.process, from, after)}
         ${fieldTable("Yield", comparison.yield, from, after)}
       </div>
     </div>
+    ${bakesOfBothSides(comparison, from, after)}
     ${methodDiff(comparison.method)}
     ${fieldTable("Name, goal and other texts", comparison.texts, from, after)}
   </div>`;

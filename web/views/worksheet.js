@@ -3,14 +3,14 @@
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
 import {bakePage, formulaPage, short} from "/address.js";
-import {count, figure, fullDay, moment, number} from "/format.js";
-import {goalMark} from "/parts/goal.js";
+import {capital, count, figure, fullDay, moment, number} from "/format.js";
+import {goalMark, goalWords} from "/parts/goal.js";
 import {tray} from "/parts/tray.js";
 
 const MACROS = [
   ["energy_kcal", "Energy", "kcal"],
   ["fat_g", "Fat", "g"],
-  ["saturated_fat_g", "of which saturated", "g"],
+  ["saturated_fat_g", "of which saturated fat", "g"],
   ["carbohydrate_g", "Carbohydrate", "g"],
   ["sugars_g", "of which sugars", "g"],
   ["polyols_g", "of which polyols", "g"],
@@ -34,7 +34,7 @@ export const worksheetView = {
 
   title: (sheet) => `${sheet.name} ${short(sheet.address)}, worksheet`,
 
-  draw: (sheet) => html`<article class="page worksheet">
+  draw: (sheet) => html`<article class="page sheet-of-paper worksheet">
     ${head(sheet)}
     <div class="columns">
       <div>${lines(sheet)} ${method(sheet)} ${oven(sheet)}</div>
@@ -203,7 +203,7 @@ function goal(sheet) {
     <ul class="rules">
       ${sheet.goal.checks.map(
         (check) => html`<li>
-          ${goalMark(check.met)} ${check.rule}${check.value_text ? `: ${check.value_text}` : ""}
+          ${goalMark(check.met, html`<b>${goalWords(check.met)}</b>`)} ${check.rule}${check.value_text ? `: ${check.value_text}` : ""}
           ${check.because.length > 0 ? html`<span class="remark">${check.because.join(", ")}</span>`
             : nothing}
         </li>`,
@@ -213,6 +213,7 @@ function goal(sheet) {
 }
 
 function macros(sheet) {
+  const bases = BASES.filter(([basis]) => basis !== "per_100_g_baked" || sheet.baked_pieces > 0);
   const shown = MACROS.filter(([key]) => !(["polyols_g", "allulose_g"].includes(key)
     && sheet.macros.per_batch[key] === 0));
   return html`<section>
@@ -221,14 +222,16 @@ function macros(sheet) {
       <thead>
         <tr>
           <th scope="col"><span class="unseen">Figure</span></th>
-          ${BASES.map(([, name]) => html`<th scope="col" class="number">${name}</th>`)}
+          ${bases.map(([, name]) => html`<th scope="col" class="number">${name}</th>`)}
         </tr>
       </thead>
       <tbody>
         ${shown.map(
           ([key, name, unit]) => html`<tr class=${PARTS.test(name) ? "part" : ""}>
             <th scope="row">${name}, ${unit}</th>
-            ${BASES.map(([basis]) => html`<td class="number">${figure(sheet.macros[basis], key)}</td>`)}
+            ${bases.map(
+              ([basis]) => html`<td class="number">${figure(sheet.macros[basis], key)}</td>`,
+            )}
           </tr>`,
         )}
       </tbody>
@@ -237,22 +240,36 @@ function macros(sheet) {
       Energy by ${sheet.energy_rule === "foods" ? "the foods’ own values" : sheet.energy_rule}. Net
       carbohydrate = ${sheet.net_carbohydrate_rule}.
       ${sheet.baked_pieces === 0
-        ? "100 g baked stays unknown until dough and baked mass of a piece were weighed."
+        ? "What 100 g baked hold is unknown until pieces were weighed before and after the oven."
         : nothing}
     </p>
   </section>`;
 }
 
+// Food by food, since it is a food's label that answers.
 function unknowns(sheet) {
-  if (sheet.unknowns.length === 0) {
-    return nothing;
-  }
-  return html`<section class="unknowns">
-    <h2>What is not known</h2>
-    <ul>
-      ${[...new Set(sheet.unknowns.map((each) => each.why))].map((why) => html`<li>${why}</li>`)}
-    </ul>
-  </section>`;
+  const lines = sheet.lines
+    .map((line) => ({
+      name: line.name,
+      gaps: sheet.unknowns.filter((each) => each.line === line.id),
+    }))
+    .filter((line) => line.gaps.length > 0);
+  return lines.length === 0
+    ? nothing
+    : html`<section class="unknowns">
+        <h2>What is not known</h2>
+        <ul>
+          ${lines.map(
+            ({name, gaps}) =>
+              html`<li>${capital(name)}: ${[...new Set(gaps.map(gapWords))].join(", ")}</li>`,
+          )}
+        </ul>
+      </section>`;
+}
+
+function gapWords({nutrient, why}) {
+  const known = MACROS.find(([key]) => key === nutrient);
+  return known ? known[1].replace(PARTS, "").toLowerCase() : why;
 }
 
 function cautions(sheet) {
