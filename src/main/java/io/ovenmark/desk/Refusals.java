@@ -56,6 +56,20 @@ public final class Refusals {
         : List.of();
   }
 
+  /**
+   * What is wrong with a file that could not be read.
+   *
+   * @param thrown what reading threw; thrown again when it is for another reason
+   * @return the problems, at least one
+   */
+  static List<Views.ProblemView> problemsOf(RuntimeException thrown) {
+    List<Views.ProblemView> problems = problems(thrown);
+    if (problems.isEmpty()) {
+      throw thrown;
+    }
+    return problems;
+  }
+
   static List<Views.ProblemView> views(List<Problem> problems) {
     return problems.stream()
         .map(each -> new Views.ProblemView(each.where(), each.message(), each.hint()))

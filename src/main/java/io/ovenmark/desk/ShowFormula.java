@@ -63,7 +63,7 @@ public final class ShowFormula {
             revision.number(),
             revision.commit().hex(),
             revision.blob().hex(),
-            revision.time().toString(),
+            Json.time(revision.time()),
             revision.author().name(),
             revision.note(),
             revision.details().isEmpty() ? null : revision.details(),

@@ -146,7 +146,7 @@ public final class ShowTimeline {
         revision.address().variant().orElse(null),
         revision.commit().hex(),
         revision.blob().hex(),
-        revision.time().toString(),
+        Json.time(revision.time()),
         revision.author().name(),
         revision.note(),
         revision.details().isEmpty() ? null : revision.details(),

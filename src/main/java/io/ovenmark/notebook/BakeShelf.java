@@ -14,6 +14,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
 
 /** The bakes of formulas and their photos, on the main line and on all variants. */
 final class BakeShelf {
@@ -40,6 +42,13 @@ final class BakeShelf {
   /** What is wrong with those that cannot be read. */
   List<Problem> problems(String formula) {
     return find(formula).problems();
+  }
+
+  /** The names of all of them, readable or not. */
+  SortedSet<String> ids(String formula) {
+    SortedSet<String> ids = new TreeSet<>();
+    files(formula).keySet().forEach(path -> ids.add(Layout.bakeId(path)));
+    return ids;
   }
 
   private Found find(String formula) {

@@ -1,6 +1,7 @@
 package io.ovenmark.notebook;
 
 import io.ovenmark.measure.Slug;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Pattern;
 
@@ -57,6 +58,12 @@ final class Layout {
     }
     String name = path.substring(prefix.length(), path.length() - JSON.length());
     return Slug.isSlug(name) ? Optional.of(name) : Optional.empty();
+  }
+
+  /** Whether a path lies in one of the folders that the notebook reads. */
+  static boolean isInFolder(String path) {
+    return List.of(FORMULAS, PANTRY, GOALS, BAKES, PHOTOS).stream()
+        .anyMatch(folder -> path.startsWith(folder + "/"));
   }
 
   /** Whether a path is a bake's. */

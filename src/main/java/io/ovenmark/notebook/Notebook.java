@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
 
 /**
@@ -277,6 +278,11 @@ public final class Notebook implements AutoCloseable {
    */
   public List<Bake> bakes(String formula) {
     return bakes.bakes(formula);
+  }
+
+  /** The names of a formula's bakes on all its lines of history, readable or not. */
+  SortedSet<String> bakeIds(String formula) {
+    return bakes.ids(formula);
   }
 
   /**

@@ -21,8 +21,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.function.Function;
 
 /** Commits what belongs to formulas: bakes, photos, foods, goals, publications; and undoes. */
@@ -49,8 +49,7 @@ public final class RecordWriter {
    * @return {@code <date>-<n>}
    */
   public String freeBakeId(String formula, LocalDate date) {
-    TreeSet<String> taken = new TreeSet<>();
-    notebook.bakes(formula).forEach(bake -> taken.add(bake.id()));
+    SortedSet<String> taken = notebook.bakeIds(formula);
     int n = 1;
     while (taken.contains(date + "-" + n)) {
       n++;
@@ -157,6 +156,24 @@ public final class RecordWriter {
         single(path, seen(contents, path, before, contents::food, food.slug())),
         note,
         by);
+  }
+
+  /**
+   * Commits new foods to the main line's pantry, all at once.
+   *
+   * @param foods the foods, of different short names
+   * @param note for the commit
+   * @param by who and when
+   * @throws Refusal when the pantry has one of them already
+   */
+  public void addFoods(List<Food> foods, String note, By by) {
+    SortedMap<String, byte[]> files = new TreeMap<>();
+    SortedMap<String, Optional<BlobId>> expected = new TreeMap<>();
+    for (Food food : foods) {
+      files.put(Layout.food(food.slug()), FoodCodec.write(food));
+      expected.put(Layout.food(food.slug()), Optional.empty());
+    }
+    put(Layout.MAIN, files, expected, note, by);
   }
 
   /**

@@ -1,0 +1,61 @@
+package io.ovenmark.desk;
+
+import io.ovenmark.goal.Goal;
+import io.ovenmark.json.UnreadableException;
+import io.ovenmark.notebook.Contents;
+import io.ovenmark.notebook.store.StoreException;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Lists the goals of a notebook with the formulas that state them. A goal whose file is damaged is
+ * listed with what is wrong.
+ *
+ * <pre>{@code
+ * KitchenViews.GoalList goals = new ListGoals(desk).call();
+ * }</pre>
+ */
+public final class ListGoals {
+  private final Desk desk;
+
+  /**
+   * Works on a desk.
+   *
+   * @param desk the desk
+   */
+  public ListGoals(Desk desk) {
+    this.desk = desk;
+  }
+
+  /**
+   * Lists them.
+   *
+   * @return the goals by short name
+   */
+  public KitchenViews.GoalList call() {
+    Contents contents = desk.notebook().latest();
+    LinesInUse lines = new LinesInUse(desk.notebook());
+    List<KitchenViews.GoalEntry> entries = new ArrayList<>();
+    for (String slug : contents.goals()) {
+      List<String> usedBy = lines.withGoal(slug);
+      try {
+        contents.goal(slug).map(goal -> entry(goal, usedBy)).ifPresent(entries::add);
+      } catch (UnreadableException | StoreException e) {
+        entries.add(
+            new KitchenViews.GoalEntry(
+                slug, slug, null, List.of(), usedBy, Refusals.problemsOf(e)));
+      }
+    }
+    return new KitchenViews.GoalList(entries);
+  }
+
+  private static KitchenViews.GoalEntry entry(Goal goal, List<String> usedBy) {
+    return new KitchenViews.GoalEntry(
+        goal.slug(),
+        goal.name(),
+        goal.note().orElse(null),
+        GoalParts.rules(goal),
+        usedBy,
+        List.of());
+  }
+}

@@ -1,0 +1,129 @@
+package io.ovenmark.notebook;
+
+import io.ovenmark.bake.Bake;
+import io.ovenmark.bake.BakeCodec;
+import io.ovenmark.formula.Formula;
+import io.ovenmark.formula.FormulaCodec;
+import io.ovenmark.goal.Goal;
+import io.ovenmark.goal.GoalCodec;
+import io.ovenmark.measure.Slug;
+import io.ovenmark.pantry.Food;
+import io.ovenmark.pantry.FoodCodec;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** What a file of a notebook is, by its path, and what it says. */
+public sealed interface NotebookFile {
+  /**
+   * The notebook's settings.
+   *
+   * @param settings the settings
+   */
+  record SettingsFile(NotebookSettings settings) implements NotebookFile {}
+
+  /**
+   * A formula.
+   *
+   * @param slug its short name
+   * @param formula the formula
+   */
+  record FormulaFile(String slug, Formula formula) implements NotebookFile {}
+
+  /**
+   * A food.
+   *
+   * @param food the food
+   */
+  record FoodFile(Food food) implements NotebookFile {}
+
+  /**
+   * A goal.
+   *
+   * @param goal the goal
+   */
+  record GoalFile(Goal goal) implements NotebookFile {}
+
+  /**
+   * A bake.
+   *
+   * @param bake the bake
+   */
+  record BakeFile(Bake bake) implements NotebookFile {}
+
+  /**
+   * A picture.
+   *
+   * @param formula slug of the formula it belongs to
+   * @param bytes its content
+   */
+  record PhotoFile(String formula, byte[] bytes) implements NotebookFile {}
+
+  /** A file in one of the notebook's folders that is not read there, because of its name. */
+  record StrayFile() implements NotebookFile {}
+
+  /** A file outside the notebook's folders: somebody's own. */
+  record OtherFile() implements NotebookFile {}
+
+  /** Paths with a folder for each formula: the folder, the formula, the file's name. */
+  Pattern IN_FORMULA_FOLDER = Pattern.compile("(bakes|photos)/([^/]+)/([^/]+)");
+
+  /** Names of bakes. */
+  Pattern BAKE_NAME = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}-[0-9]{1,4}\\.json");
+
+  /** Names of pictures. */
+  Pattern PHOTO_NAME = Pattern.compile("[A-Za-z0-9_-][A-Za-z0-9._-]*\\.(?:jpg|jpeg|JPG|JPEG)");
+
+  /**
+   * Reads a file.
+   *
+   * @param path its path in the notebook
+   * @param bytes its content
+   * @return what it is
+   * @throws io.ovenmark.json.UnreadableException with everything that is wrong in it
+   */
+  static NotebookFile read(String path, byte[] bytes) {
+    if (path.equals(Layout.SETTINGS)) {
+      return new SettingsFile(NotebookSettings.read(path, bytes));
+    }
+    Optional<String> slug = Layout.slugIn(Layout.FORMULAS, path);
+    if (slug.isPresent()) {
+      return new FormulaFile(slug.get(), FormulaCodec.read(path, bytes));
+    }
+    slug = Layout.slugIn(Layout.PANTRY, path);
+    if (slug.isPresent()) {
+      return new FoodFile(FoodCodec.read(path, slug.get(), bytes));
+    }
+    slug = Layout.slugIn(Layout.GOALS, path);
+    if (slug.isPresent()) {
+      return new GoalFile(GoalCodec.read(path, slug.get(), bytes));
+    }
+    Matcher parts = IN_FORMULA_FOLDER.matcher(path);
+    if (parts.matches() && Slug.isSlug(parts.group(2))) {
+      String name = parts.group(3);
+      if (parts.group(1).equals(Layout.BAKES) && BAKE_NAME.matcher(name).matches()) {
+        return new BakeFile(BakeCodec.read(path, parts.group(2), Layout.bakeId(path), bytes));
+      }
+      if (parts.group(1).equals(Layout.PHOTOS) && PHOTO_NAME.matcher(name).matches()) {
+        return new PhotoFile(parts.group(2), bytes);
+      }
+    }
+    return Layout.isInFolder(path) ? new StrayFile() : new OtherFile();
+  }
+
+  /**
+   * Whether a variant's branch is where a file is read from.
+   *
+   * @param path the file
+   * @param formula slug of the variant's formula
+   * @return true for the settings, foods, goals, and what belongs to that formula
+   */
+  static boolean isReadFromVariantOf(String formula, String path) {
+    return path.equals(Layout.SETTINGS)
+        || path.equals(Layout.formula(formula))
+        || path.startsWith(Layout.PANTRY + "/")
+        || path.startsWith(Layout.GOALS + "/")
+        || path.startsWith(Layout.BAKES + "/" + formula + "/")
+        || path.startsWith(Layout.PHOTOS + "/" + formula + "/");
+  }
+}
