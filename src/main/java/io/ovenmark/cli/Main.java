@@ -27,6 +27,7 @@ public final class Main {
             writer(FileDescriptor.err),
             new FileInputStream(FileDescriptor.in),
             Path.of("").toAbsolutePath(),
+            Path.of(System.getProperty("java.io.tmpdir", "")).toAbsolutePath(),
             Clock.systemDefaultZone(),
             System.getProperty("user.name", ""),
             name -> Optional.ofNullable(System.getenv(name)).filter(value -> !value.isBlank()),

@@ -93,6 +93,9 @@ final class ReviseCommand extends WritingCommand {
   }
 
   private Address base(Desk desk) {
+    if (base != null && base < 1) {
+      throw usage("--base must be the number of a revision, 1 or more.");
+    }
     Address address = desk.address(line);
     boolean latest = address.point().kind() == Address.Point.Kind.LATEST;
     boolean edited = address.point().kind() == Address.Point.Kind.EDITED;
@@ -101,9 +104,6 @@ final class ReviseCommand extends WritingCommand {
     }
     if (base == null) {
       return address;
-    }
-    if (base < 1) {
-      throw usage("--base must be the number of a revision, 1 or more.");
     }
     if (!latest) {
       throw usage("Give the revision either in the address or with --base, not both.");

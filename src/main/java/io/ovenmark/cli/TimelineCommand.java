@@ -39,10 +39,10 @@ final class TimelineCommand extends DeskCommand {
 
   @Override
   ExitCode run(Desk desk) {
-    Address address = desk.address(line);
     if (limit != null && limit < 1) {
       throw usage("--limit must be 1 or more.");
     }
+    Address address = desk.address(line);
     Views.TimelineView all = new ShowTimeline(desk).call(address);
     Views.TimelineView answer = limit == null ? all : newest(all, limit);
     print(answer, out -> text(answer, all.revisions().size(), out));

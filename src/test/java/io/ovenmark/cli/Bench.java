@@ -10,6 +10,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine;
@@ -103,7 +104,7 @@ final class Bench {
   CommandLine commandLine() {
     Surroundings surroundings =
         surroundings(Clock.systemUTC(), new StringWriter(), new StringWriter());
-    return Ovenmark.commandLine(new Ovenmark(surroundings), null);
+    return Ovenmark.commandLine(new Ovenmark(surroundings, List.of()));
   }
 
   private Surroundings surroundings(Clock clock, StringWriter out, StringWriter err) {
@@ -111,6 +112,7 @@ final class Bench {
         new PrintWriter(out),
         new PrintWriter(err),
         new ByteArrayInputStream(input),
+        folder,
         folder,
         clock,
         "bench",
