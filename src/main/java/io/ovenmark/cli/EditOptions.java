@@ -17,7 +17,8 @@ import picocli.CommandLine.ParameterException;
 /** The options that change a formula field by field, kept in the order they were written in. */
 final class EditOptions {
   private static final Pattern AMOUNT_FIRST =
-      Pattern.compile("([^=]*?\\d[^=]*?) +([a-z0-9:-]*[a-z][a-z0-9-]*?)( +(?:after|before) +\\S+)?");
+      Pattern.compile(
+          "([^=]*?\\d[^=]*?) +([a-z0-9:-]*[a-z][a-z0-9-]*?)( +(?:after|before) +\\S+)?");
 
   private final List<ReviseFormula.Edit> edits = new ArrayList<>();
 
@@ -27,7 +28,8 @@ final class EditOptions {
       parameterConsumer = InOrder.class,
       description = {
         "Set a field: water=188g, water+=5g, water-=10%%, water.note=35 °C, lupin-flour.flour=yes,"
-            + " bake.temperature=205C, bake.minutes=24, yield.pieces=6, method.3=…, name=…, goal=….",
+            + " bake.temperature=205C, bake.minutes=24, yield.pieces=6, method.3=…, name=…,"
+            + " goal=….",
         "May be repeated, as may the next three; they are done in the order given."
       })
   private List<String> sets;
@@ -74,8 +76,11 @@ final class EditOptions {
       if (args.isEmpty()) {
         throw new ParameterException(
             command.commandLine(),
-            "Missing required parameter for option '" + ((OptionSpec) option).longestName() + "' ("
-                + option.paramLabel() + ")");
+            "Missing required parameter for option '"
+                + ((OptionSpec) option).longestName()
+                + "' ("
+                + option.paramLabel()
+                + ")");
       }
       EditOptions options = options(option);
       String name = ((OptionSpec) option).longestName().substring(2);

@@ -16,8 +16,8 @@ import picocli.CommandLine.Option;
     name = "view",
     header = "Open the viewer for a browser.",
     description = {
-      "Open the viewer and print its address for a browser. It reads the notebook, answers only on this"
-          + " machine and goes on until it is ended with Ctrl-C."
+      "Open the viewer and print its address for a browser. It reads the notebook, answers only on"
+          + " this machine and goes on until it is ended with Ctrl-C."
     },
     footerHeading = "%nExamples:%n",
     footer = {"  ovenmark view", "  ovenmark view --demo"})

@@ -16,8 +16,8 @@ import java.util.Optional;
 import picocli.CommandLine;
 
 /**
- * A command line for tests: its own folder and output, and a clock that moves on by a minute with each
- * command.
+ * A command line for tests: its own folder and output, and a clock that moves on by a minute with
+ * each command.
  *
  * <pre>{@code
  * Bench bench = new Bench(folder);

@@ -65,7 +65,6 @@ class HelpTest {
     examples(command).forEach(example -> assertThat(example).startsWith(name));
   }
 
-
   @ParameterizedTest
   @MethodSource("commands")
   void everyHelpFitsTheWidthAndEndsWithTheExample(CommandLine command) {
@@ -77,7 +76,8 @@ class HelpTest {
   @ParameterizedTest
   @MethodSource("examples")
   void everyExampleRuns(String example) throws IOException {
-    boolean makesOne = List.of(" demo ", " new --notebook ", " --demo").stream().anyMatch(example::contains);
+    boolean makesOne =
+        List.of(" demo ", " new --notebook ", " --demo").stream().anyMatch(example::contains);
     if (!makesOne) {
       boolean named = example.contains(" --notebook saltmarsh");
       Saltmarsh.copy(made, named ? folder.resolve("saltmarsh") : folder);
@@ -92,7 +92,8 @@ class HelpTest {
     Bench.Result result = new Bench(folder).run("revise", "--help");
     assertThat(result.code()).isZero();
     assertThat(result.err()).isEmpty();
-    assertThat(result.out()).startsWith("Commit the next revision.\nUsage: ovenmark revise [OPTIONS]");
+    assertThat(result.out())
+        .startsWith("Commit the next revision.\nUsage: ovenmark revise [OPTIONS]");
   }
 
   @Test

@@ -57,7 +57,11 @@ class HistoryCommandsTest {
   void carryingWithAChoiceIsAMerge() {
     Bench.Result result =
         bench.must(
-            "carry", "seeded-lupin-bun/egg-free", "--take", "water.amount=variant", "--note",
+            "carry",
+            "seeded-lupin-bun/egg-free",
+            "--take",
+            "water.amount=variant",
+            "--note",
             "Hotter oven");
     assertThat(result.out())
         .startsWith("seeded-lupin-bun/egg-free@5 ")
@@ -110,14 +114,14 @@ class HistoryCommandsTest {
               “The winter bun”
             """);
     assertThat(bench.run(publish).said()).contains("seeded-lupin-bun@3 is published already.");
-    assertThat(bench.must("show", "seeded-lupin-bun@3").out()).contains("Published: The winter bun");
+    assertThat(bench.must("show", "seeded-lupin-bun@3").out())
+        .contains("Published: The winter bun");
     assertThat(bench.run("publish", "seeded-lupin-bun@3").code()).isEqualTo(2);
   }
 
   @Test
   void publishingWhatMissesItsGoalIsSaidAndDone() {
-    assertThat(
-            bench.must("publish", "seeded-lupin-bun/egg-free@3", "--note", "Too early").out())
+    assertThat(bench.must("publish", "seeded-lupin-bun/egg-free@3", "--note", "Too early").out())
         .contains("It does not meet its goal; see: ovenmark show seeded-lupin-bun/egg-free@3");
   }
 
@@ -139,7 +143,8 @@ class HistoryCommandsTest {
   @Test
   void undoOfABeginningTakesTheFormulaAwayAndBackAgain() {
     bench.must("new", "Sesame crispbread");
-    assertThat(bench.must("undo").out()).contains("  sesame-crispbread is gone from the notebook\n");
+    assertThat(bench.must("undo").out())
+        .contains("  sesame-crispbread is gone from the notebook\n");
     assertThat(bench.must("list").out()).doesNotContain("sesame");
     assertThat(bench.must("undo").out()).contains("now sesame-crispbread@");
   }
@@ -148,7 +153,8 @@ class HistoryCommandsTest {
   void undoOfAVariantLeavesTheMainLineAlone() {
     bench.must("undo", "seeded-lupin-bun/egg-free");
     assertThat(bench.must("show", "seeded-lupin-bun/egg-free").out()).contains("egg-whole");
-    assertThat(bench.must("show", "seeded-lupin-bun").out()).startsWith("Seeded lupin bun\nseeded-lupin-bun@3");
+    assertThat(bench.must("show", "seeded-lupin-bun").out())
+        .startsWith("Seeded lupin bun\nseeded-lupin-bun@3");
     Bench.Result whole = bench.run("undo", "seeded-lupin-bun");
     assertThat(whole.code()).isEqualTo(2);
     assertThat(whole.said()).contains("ovenmark restore seeded-lupin-bun@N");

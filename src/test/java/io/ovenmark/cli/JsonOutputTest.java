@@ -55,8 +55,16 @@ class JsonOutputTest {
   void revisingPrintsWhatWasCommitted() throws JsonProcessingException {
     JsonNode json =
         json(
-            0, "revise", "seeded-lupin-bun@2", "--set", "salt=5g", "--add", "caraway=2g", "--note",
-            "Seed", "--json");
+            0,
+            "revise",
+            "seeded-lupin-bun@2",
+            "--set",
+            "salt=5g",
+            "--add",
+            "caraway=2g",
+            "--note",
+            "Seed",
+            "--json");
     assertThat(json.at("/outcome").asText()).isEqualTo("committed");
     assertThat(json.at("/revision/address").asText()).isEqualTo("seeded-lupin-bun@4");
     assertThat(json.at("/revision/commit").asText()).hasSize(40);
@@ -71,8 +79,7 @@ class JsonOutputTest {
   @Test
   void aConflictIsToldAsJsonToo() throws JsonProcessingException {
     JsonNode json =
-        json(
-            3, "revise", "seeded-lupin-bun@2", "--set", "water=200g", "--note", "Wet", "--json");
+        json(3, "revise", "seeded-lupin-bun@2", "--set", "water=200g", "--note", "Wet", "--json");
     assertThat(json.at("/outcome").asText()).isEqualTo("conflict");
     assertThat(json.at("/revision/address").asText()).isEqualTo("seeded-lupin-bun@3");
     assertThat(json.at("/conflicts/0/field").asText()).isEqualTo("lines.water.amount");
@@ -85,10 +92,8 @@ class JsonOutputTest {
 
   @Test
   void everyWritingCommandPrintsJson(@TempDir Path other) throws JsonProcessingException {
-    assertThat(json(0, "new", "Bun", "--json").at("/revision/address").asText())
-        .isEqualTo("bun@1");
-    assertThat(
-            json(0, "variant", "seeded-lupin-bun", "a", "--json").at("/from/revision").asInt())
+    assertThat(json(0, "new", "Bun", "--json").at("/revision/address").asText()).isEqualTo("bun@1");
+    assertThat(json(0, "variant", "seeded-lupin-bun", "a", "--json").at("/from/revision").asInt())
         .isEqualTo(3);
     assertThat(
             json(0, "carry", "seeded-lupin-bun/egg-free", "--take", "all=main", "--json")

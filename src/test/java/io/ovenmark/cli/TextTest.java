@@ -54,8 +54,7 @@ class TextTest {
   @Test
   void partsStayWholeWhereTheyFit() {
     StringWriter out = new StringWriter();
-    new Output(new PrintWriter(out))
-        .parts("", List.of("x".repeat(70), "liquid ratio 1.49"), "  ");
+    new Output(new PrintWriter(out)).parts("", List.of("x".repeat(70), "liquid ratio 1.49"), "  ");
     assertThat(out.toString()).isEqualTo("x".repeat(70) + " ·\n  liquid ratio 1.49\n");
   }
 

@@ -44,6 +44,7 @@ class ChoicesTest {
         .hasMessage(
             "Nothing is to be chosen at \"salt.amount\".\n"
                 + "Choose for lines.water.amount, bake.bake.minutes.");
-    assertThatThrownBy(() -> choices.among(List.of())).hasMessageEndingWith("There is no conflict.");
+    assertThatThrownBy(() -> choices.among(List.of()))
+        .hasMessageEndingWith("There is no conflict.");
   }
 }
