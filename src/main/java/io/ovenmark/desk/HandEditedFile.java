@@ -2,6 +2,11 @@ package io.ovenmark.desk;
 
 import static java.util.Objects.requireNonNull;
 
+import io.ovenmark.change.Change;
+import io.ovenmark.change.FormulaDiff;
+import io.ovenmark.formula.Formula;
+import io.ovenmark.formula.FormulaCodec;
+import io.ovenmark.json.UnreadableException;
 import io.ovenmark.notebook.Notebook;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.Revision;
@@ -61,32 +66,53 @@ public record HandEditedFile(String path, Path place, byte[] bytes, Instant modi
   }
 
   /**
-   * The revision that the edit most likely began with: the newest one that was there when the file
-   * was last written.
+   * The revision that the edit began with, as far as can be told: the newest one that was there when
+   * the file was last written, or a later one of which the file holds a change. A file that stayed
+   * on disk while somebody committed is so merged with that revision and does not undo it.
    *
+   * @param edited what the file says
    * @param revisions of the file's line of history, oldest first, at least one
    */
-  Revision base(List<Revision> revisions) {
-    Revision newest = revisions.get(revisions.size() - 1);
-    if (!newest.time().toInstant().isAfter(modified)) {
-      return newest;
+  Revision base(Notebook notebook, Formula edited, List<Revision> revisions) {
+    int newest = revisions.size() - 1;
+    int base = newest;
+    while (base > 0 && revisions.get(base).time().toInstant().isAfter(modified)) {
+      base--;
     }
-    return revisions.stream()
-        .filter(each -> !each.time().toInstant().isAfter(modified))
-        .reduce((first, second) -> second)
-        .orElse(newest);
+    if (revisions.get(base).time().toInstant().isAfter(modified)) {
+      return revisions.get(newest);
+    }
+    for (int later = newest; later > base; later--) {
+      if (holdsAChange(notebook, edited, revisions.get(later - 1), revisions.get(later))) {
+        return revisions.get(later);
+      }
+    }
+    return revisions.get(base);
+  }
+
+  private static boolean holdsAChange(
+      Notebook notebook, Formula edited, Revision before, Revision after) {
+    try {
+      Formula earlier = notebook.formula(before);
+      List<Change> own = FormulaDiff.between(earlier, edited);
+      return FormulaDiff.between(earlier, notebook.formula(after)).stream().anyMatch(own::contains);
+    } catch (UnreadableException damaged) {
+      return true;
+    }
   }
 
   /**
-   * Brings the file to what was committed, once its content is safe in a revision, unless somebody
-   * wrote to it meanwhile.
+   * Brings the file to what was committed, once what it says is safe in a revision, unless somebody
+   * wrote to it meanwhile or the revision is written in its own way.
    *
    * @return whether the file is as committed now
    */
-  boolean settle(byte[] committed) {
+  boolean settle(Notebook notebook, Revision revision) {
+    byte[] committed = FormulaCodec.write(notebook.formula(revision));
     Path part = place.resolveSibling("." + place.getFileName() + ".part");
     try {
-      if (!Arrays.equals(Files.readAllBytes(place), bytes)) {
+      boolean touched = !Arrays.equals(Files.readAllBytes(place), bytes);
+      if (touched || !notebook.blobOf(committed).equals(revision.blob())) {
         return false;
       }
       if (!Arrays.equals(bytes, committed)) {

@@ -2,6 +2,7 @@ package io.ovenmark.desk;
 
 import static java.util.Objects.requireNonNull;
 
+import io.ovenmark.change.FormulaDiff;
 import io.ovenmark.change.FormulaMerge;
 import io.ovenmark.change.Merged;
 import io.ovenmark.formula.Formula;
@@ -174,7 +175,7 @@ public final class ReviseFormula {
       return new Proposal(line, Optional.empty(), formula, found);
     }
     boolean named = base.point().kind() != Address.Point.Kind.LATEST;
-    Revision revision = named ? notebook.revision(base) : file.base(notebook.revisions(line));
+    Revision revision = named ? notebook.revision(base) : file.base(notebook, formula, notebook.revisions(line));
     return new Proposal(line, Optional.of(revision), formula, found);
   }
 
@@ -276,15 +277,28 @@ public final class ReviseFormula {
       outcome = writer.revise(diverged.latest(), settled, note, by);
     }
     if (outcome instanceof ReviseOutcome.SameAsLatest same) {
-      List<String> settled =
-          proposal.disk().stream()
-              .filter(
-                  file -> file.settle(FormulaCodec.write(desk.notebook().formula(same.latest()))))
-              .map(file -> file.path() + " is written in the notebook's own form again.")
-              .toList();
-      return unsaved("unchanged", base, same.latest(), List.of(), settled);
+      return unsaved("unchanged", base, same.latest(), List.of(), unchanged(proposal, same));
     }
     return saved(proposal, (ReviseOutcome.Saved) outcome);
+  }
+
+  /** What to know about a file on disk of which nothing had to be committed. */
+  private List<String> unchanged(Proposal proposal, ReviseOutcome.SameAsLatest same) {
+    if (proposal.disk().isEmpty()) {
+      return List.of();
+    }
+    HandEditedFile file = proposal.disk().get();
+    Revision latest = same.latest();
+    if (!FormulaDiff.between(desk.notebook().formula(latest), proposal.edited()).isEmpty()) {
+      return List.of(
+          file.path()
+              + " only lacks what came in since it was edited. To commit it as it stands, name "
+              + latest.address()
+              + " as the revision that was edited.");
+    }
+    return file.settle(desk.notebook(), latest)
+        ? List.of(file.path() + " is written in the notebook's own form again.")
+        : List.of();
   }
 
   /** Whether a bake was made from the very file on disk, so that it must be kept to the byte. */
@@ -313,7 +327,7 @@ public final class ReviseFormula {
     List<String> left = new ArrayList<>(saved.leftAsEditedByHand());
     proposal
         .disk()
-        .filter(file -> file.settle(FormulaCodec.write(desk.notebook().formula(revision))))
+        .filter(file -> file.settle(desk.notebook(), revision))
         .ifPresent(file -> left.remove(file.path()));
     List<WriteViews.RevisionView> between =
         proposal.base().stream()

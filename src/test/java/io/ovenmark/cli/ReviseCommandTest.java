@@ -189,6 +189,26 @@ class ReviseCommandTest {
   }
 
   @Test
+  void aClockThatRunsBehindDoesNotChangeWhatAHandEditBeganWith() throws IOException {
+    edit("\"188 g\"", "\"180 g\"", "2026-03-02T09:03:30Z");
+    bench.must("revise", "seeded-lupin-bun", "--note", "Less water again");
+    assertThat(amount("seeded-lupin-bun@4", "water")).isEqualTo("180 g");
+  }
+
+  @Test
+  void aFileThatOnlyLacksALaterChangeIsLeftAsItIs() throws IOException {
+    edit("\"188 g\"", "\"180 g\"", "2026-03-02T09:03:30Z");
+    edit("\"205 °C\"", "\"200 °C\"", "2026-03-02T09:03:40Z");
+    String edited = Files.readString(file);
+    assertThat(bench.must("revise", "seeded-lupin-bun").out().replaceAll("\\s+", " "))
+        .contains("Nothing to commit: seeded-lupin-bun@3 says the same already.")
+        .contains("name seeded-lupin-bun@3 as the revision that was edited.");
+    assertThat(Files.readString(file)).isEqualTo(edited);
+    bench.must("revise", "seeded-lupin-bun", "--base", "3", "--note", "Back");
+    assertThat(amount("seeded-lupin-bun@4", "water")).isEqualTo("180 g");
+  }
+
+  @Test
   void onlyOtherWhiteSpaceIsNoRevision() throws IOException {
     String before = Files.readString(file);
     edit("\"lines\"", "  \"lines\"", "2026-03-02T20:00:00Z");
