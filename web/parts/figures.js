@@ -23,8 +23,16 @@ const FIRST = [
 export function figuresOf(comparison, per) {
   const macros = comparison.macros[per] ?? {};
   const keys = [...FIRST, ...Object.keys(macros)].filter((key) => macros[key]);
-  const ordered = Object.fromEntries([...new Set(keys)].map((key) => [key, macros[key]]));
-  return {...ordered, ...comparison.ratios};
+  const ordered = [...new Set(keys)].map((key) => [key, plain(macros[key], per)]);
+  return {...Object.fromEntries(ordered), ...comparison.ratios};
+}
+
+// The name of a macro without what it is stated for, which the heading says already.
+function plain(each, per) {
+  const ending = ` ${bases[per]}`;
+  return each.label.endsWith(ending)
+    ? {...each, label: each.label.slice(0, -ending.length)}
+    : each;
 }
 
 /** Figure by figure: hollow before, filled after, the goal as a shaded zone. */
@@ -41,7 +49,7 @@ export function figureTable(comparison, per, from, to, choosePer) {
         <select @change=${(event) => choosePer(event.target.value)}>
           ${Object.entries(bases).map(
             ([key, words]) =>
-              html`<option value=${key} ?selected=${key === per}>${words}</option>`,
+              html`<option value=${key} .selected=${key === per}>${words}</option>`,
           )}
         </select>
       </label>
@@ -82,19 +90,11 @@ const headRatios = {liquid_ratio: true, dough_moisture_percent: true};
 
 function row(key, each, zone) {
   return html`<tr>
-    <th scope="row">${plainLabel(each)}${each.unit ? `, ${each.unit}` : ""}</th>
+    <th scope="row">${each.label}${each.unit ? `, ${each.unit}` : ""}</th>
     <td class="plot">${plot(each, zone)}</td>
     <td class="values">${values(each)}</td>
     <td class="number change">${each.delta === 0 ? "0" : each.delta_text}</td>
   </tr>`;
-}
-
-/** The name without what the heading says already. */
-export function plainLabel(each) {
-  return Object.values(bases).reduce(
-    (text, words) => (text.endsWith(" " + words) ? text.slice(0, -words.length - 1) : text),
-    each.label,
-  );
 }
 
 function values(each) {
@@ -159,20 +159,20 @@ export function causes(comparison, per, wanted, choose) {
   const [key, shown] = moved.find(([each]) => each === wanted) ?? moved[0];
   return html`<section class="causes">
     <div class="heading">
-      <h2>What moved ${plainLabel(shown)}</h2>
+      <h2>What moved ${shown.label}</h2>
       <label>
         <span class="unseen">Figure</span>
         <select @change=${(event) => choose(event.target.value)}>
           ${moved.map(
             ([each, value]) =>
-              html`<option value=${each} ?selected=${each === key}>
-                ${plainLabel(value)}</option>`,
+              html`<option value=${each} .selected=${each === key}>
+                ${value.label}</option>`,
           )}
         </select>
       </label>
     </div>
     ${wanted && wanted !== key && figures[wanted]
-      ? html`<p class="quiet">${capital(plainLabel(figures[wanted]))} did not move, or is not
+      ? html`<p class="quiet">${capital(figures[wanted].label)} did not move, or is not
           exactly known on both sides.</p>`
       : nothing}
     ${causeTable(shown)}

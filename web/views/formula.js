@@ -12,6 +12,7 @@ import {lineTable} from "/parts/lines.js";
 import {spine} from "/parts/spine.js";
 import {trendStrip} from "/parts/trends.js";
 import {fieldTable, goalChanges, methodDiff} from "/parts/wording.js";
+import {refused} from "/views/failure.js";
 
 const DEFAULT_PER = "per_piece";
 const DEFAULT_FIGURE = "net_carbohydrate_g";
@@ -28,12 +29,10 @@ export const formulaView = {
       from: pinned(query.get("a"), parts.formula) ?? first.from,
       to: pinned(query.get("b"), parts.formula) ?? first.to,
     };
-    const shown = before?.comparison;
-    const known = shown && before.pins.from === pins.from && before.pins.to === pins.to;
-    const alone = !pins.from || pins.from === pins.to;
-    const comparison =
-      known ? shown : alone ? null : await api.compare(pins.from, pins.to, signal);
-    return {line: address, timeline, pins, comparison};
+    const same = before?.pins.from === pins.from && before?.pins.to === pins.to;
+    const compared = same && before.comparison ? before : await compare(pins, signal);
+    const {comparison, failure} = compared;
+    return {line: address, timeline, pins, comparison, failure};
   },
 
   title: ({timeline, pins}) =>
@@ -41,7 +40,7 @@ export const formulaView = {
       ? `${timeline.name}: ${short(pins.from)} → ${short(pins.to)}`
       : timeline.name,
 
-  draw: ({timeline, pins, comparison}, {query}, {go}) => {
+  draw: ({timeline, pins, comparison, failure}, {query}, {go}) => {
     const chosen = {
       line: timeline.variant,
       from: pins.from,
@@ -71,7 +70,9 @@ export const formulaView = {
       </section>
       <section class="answer" aria-label="Comparison">
         ${trendStrip(timeline, pins)}
-        ${comparison ? answer(timeline, comparison, pins, chosen, to) : alone(timeline, pins)}
+        ${comparison ? answer(comparison, pins, chosen, to) : nothing}
+        ${failure ? html`<div class="comparison">${refused(failure)}</div>` : nothing}
+        ${comparison || failure ? nothing : alone(timeline, pins)}
       </section>
     </div>`;
   },
@@ -80,10 +81,22 @@ export const formulaView = {
 };
 
 function pinned(pin, formula) {
-  if (!pin) {
-    return null;
+  return pin ? fromPin(pin, formula) : null;
+}
+
+// A revision that cannot be read must not hide the spine, where another can be chosen.
+async function compare(pins, signal) {
+  if (!pins.from || pins.from === pins.to) {
+    return {comparison: null, failure: null};
   }
-  return fromPin(pin, formula);
+  try {
+    return {comparison: await api.compare(pins.from, pins.to, signal), failure: null};
+  } catch (thrown) {
+    if (thrown instanceof api.Failure) {
+      return {comparison: null, failure: thrown};
+    }
+    throw thrown;
+  }
 }
 
 // The spine scrolls on its own where there is room for it beside the answer.
@@ -178,7 +191,7 @@ function alone(timeline, pins) {
   </div>`;
 }
 
-function answer(timeline, comparison, pins, chosen, to) {
+function answer(comparison, pins, chosen, to) {
   const from = nameOf(comparison.from, comparison.to);
   const after = nameOf(comparison.to, comparison.from);
   const per = chosen.per ?? DEFAULT_PER;

@@ -21,9 +21,9 @@ export const formulasView = {
 function empty(list) {
   return html`<p class="say">There is no formula in this notebook yet.</p>
     <p>Write the first one down in a terminal, then reload this page:</p>
-    <pre><code>ovenmark new seeded-bun --notebook ${list.folder}</code></pre>
+    <pre tabindex="0"><code>ovenmark new seeded-bun --notebook ${list.folder}</code></pre>
     <p>Or look around in a notebook that is already full:</p>
-    <pre><code>ovenmark demo bench
+    <pre tabindex="0"><code>ovenmark demo bench
 ovenmark view --notebook bench</code></pre>`;
 }
 
