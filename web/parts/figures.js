@@ -19,12 +19,23 @@ const FIRST = [
   "energy_kcal",
 ];
 
-/** All figures of a comparison for a basis, by key: the macros, then ratios and masses. */
+const HEAD_RATIOS = ["liquid_ratio", "dough_moisture_percent"];
+
+function isFirst(key) {
+  return FIRST.includes(key) || HEAD_RATIOS.includes(key);
+}
+
+function pick(figures, keys) {
+  return Object.fromEntries(keys.filter((key) => figures[key]).map((key) => [key, figures[key]]));
+}
+
+/** All figures of a comparison for a basis, by key, those that matter most first. */
 export function figuresOf(comparison, per) {
-  const macros = comparison.macros[per] ?? {};
-  const keys = [...FIRST, ...Object.keys(macros)].filter((key) => macros[key]);
-  const ordered = [...new Set(keys)].map((key) => [key, plain(macros[key], per)]);
-  return {...Object.fromEntries(ordered), ...comparison.ratios};
+  const macros = Object.fromEntries(
+    Object.entries(comparison.macros[per] ?? {}).map(([key, each]) => [key, plain(each, per)]),
+  );
+  const {ratios} = comparison;
+  return {...pick(macros, FIRST), ...pick(ratios, HEAD_RATIOS), ...macros, ...ratios};
 }
 
 // The name of a macro without what it is stated for, which the heading says already.
@@ -38,9 +49,21 @@ function plain(each, per) {
 /** Figure by figure: hollow before, filled after, the goal as a shaded zone. */
 export function figureTable(comparison, per, from, to, choosePer) {
   const figures = Object.entries(figuresOf(comparison, per));
-  const interesting = figures.filter(([key]) => FIRST.includes(key) || key in headRatios);
-  const rest = figures.filter(([key]) => !(FIRST.includes(key) || key in headRatios));
-  const rows = (some) => some.map(([key, each]) => row(key, each, zoneOf(comparison, key, per)));
+  const interesting = figures.filter(([key]) => isFirst(key));
+  const rest = figures.filter(([key]) => !isFirst(key));
+  const table = (some) => html`<table class="figure-table">
+    <thead class="unseen">
+      <tr>
+        <th scope="col">Figure</th>
+        <th scope="col">Chart</th>
+        <th scope="col">${from} to ${to}</th>
+        <th scope="col">Change</th>
+      </tr>
+    </thead>
+    <tbody>
+      ${some.map(([key, each]) => row(each, zoneOf(comparison, key, per)))}
+    </tbody>
+  </table>`;
   return html`<section class="figures">
     <div class="heading">
       <h2>Figures</h2>
@@ -54,41 +77,15 @@ export function figureTable(comparison, per, from, to, choosePer) {
         </select>
       </label>
     </div>
-    <table class="figure-table">
-      <thead class="unseen">
-        <tr>
-          <th scope="col">Figure</th>
-          <th scope="col">Chart</th>
-          <th scope="col">${from} to ${to}</th>
-          <th scope="col">Change</th>
-        </tr>
-      </thead>
-      <tbody>
-        ${rows(interesting)}
-      </tbody>
-    </table>
+    ${table(interesting)}
     <details class="more">
       <summary>${rest.length} more figures</summary>
-      <table class="figure-table">
-        <thead class="unseen">
-          <tr>
-            <th scope="col">Figure</th>
-            <th scope="col">Chart</th>
-            <th scope="col">${from} to ${to}</th>
-            <th scope="col">Change</th>
-          </tr>
-        </thead>
-        <tbody>
-          ${rows(rest)}
-        </tbody>
-      </table>
+      ${table(rest)}
     </details>
   </section>`;
 }
 
-const headRatios = {liquid_ratio: true, dough_moisture_percent: true};
-
-function row(key, each, zone) {
+function row(each, zone) {
   return html`<tr>
     <th scope="row">${each.label}${each.unit ? `, ${each.unit}` : ""}</th>
     <td class="plot">${plot(each, zone)}</td>
@@ -144,7 +141,10 @@ function goalZone(zone, x, low, high) {
   return svg`<rect class="goal-zone" x="${left}%" width="${right - left}%" y="0" height="22"/>`;
 }
 
-/** What moved one figure, cause by cause; the causes add up to the change. */
+/**
+ * What moved one figure, cause by cause; the causes add up to the change. Without a wanted figure it
+ * is the first that moved, those that matter most before others.
+ */
 export function causes(comparison, per, wanted, choose) {
   const figures = figuresOf(comparison, per);
   const moved = Object.entries(figures).filter(([, each]) => each.contributions.length > 0);

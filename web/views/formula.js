@@ -2,7 +2,7 @@
 
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
-import {formulaPage, fromPin, parse, short, worksheetPage} from "/address.js";
+import {formulaPage, fromPin, parse, revisionName, short, worksheetPage} from "/address.js";
 import {figure, flowing, fullDay} from "/format.js";
 import {bakesOfBothSides, sideMark} from "/parts/bakes.js";
 import {causes, figureTable} from "/parts/figures.js";
@@ -12,10 +12,9 @@ import {lineTable} from "/parts/lines.js";
 import {spine} from "/parts/spine.js";
 import {trendStrip} from "/parts/trends.js";
 import {fieldTable, goalChanges, methodDiff} from "/parts/wording.js";
-import {refused} from "/views/failure.js";
+import {problemList, refused} from "/views/failure.js";
 
 const DEFAULT_PER = "per_piece";
-const DEFAULT_FIGURE = "net_carbohydrate_g";
 const WIDE = matchMedia("(min-width: 62rem)");
 
 export const formulaView = {
@@ -69,7 +68,7 @@ export const formulaView = {
         </details>
       </section>
       <section class="answer" aria-label="Comparison">
-        ${trendStrip(timeline, pins)}
+        ${trendStrip(timeline, pins, comparison)}
         ${comparison ? answer(comparison, pins, chosen, to) : nothing}
         ${failure ? html`<div class="comparison">${refused(failure)}</div>` : nothing}
         ${comparison || failure ? nothing : alone(timeline, pins)}
@@ -138,6 +137,7 @@ function heading(timeline) {
           ${figure(figures, "pieces")} pieces of ${figure(figures, "dough_per_piece_g", "g")} dough
         </p>`
       : nothing}
+    ${timeline.problems.length > 0 ? problemList(timeline.problems) : nothing}
     ${timeline.variants.length > 0 ? lines(timeline) : nothing}`;
 }
 
@@ -209,7 +209,7 @@ function answer(comparison, pins, chosen, to) {
     <div class="columns">
       <div>
         ${figureTable(comparison, per, from, after, (next) => to({per: next}))}
-        ${causes(comparison, per, chosen.figure ?? DEFAULT_FIGURE, (next) => to({figure: next}))}
+        ${causes(comparison, per, chosen.figure, (next) => to({figure: next}))}
       </div>
       <div>
         ${goalChanges(comparison.goal)}
@@ -224,7 +224,8 @@ function answer(comparison, pins, chosen, to) {
 }
 
 function nameOf(side, other) {
-  const revision = side.commit === null ? "edited" : short(side.address);
+  const today = side.commit === null || side.address.includes("@") ? "" : ", foods of today";
+  const revision = revisionName(side) + today;
   return side.formula === other.formula ? revision : `${side.name} ${revision}`;
 }
 

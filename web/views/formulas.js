@@ -47,7 +47,12 @@ function table(list) {
 
 function group(entry, all) {
   return html`<tbody role="rowgroup">
-    ${entry.problems.length > 0 ? damaged(entry) : row(entry, all)}
+    ${entry.per_piece === null ? damaged(entry) : row(entry, all)}
+    ${entry.per_piece !== null && entry.problems.length > 0
+      ? html`<tr role="row">
+          <td role="cell" colspan="7">${problemList(entry.problems)}</td>
+        </tr>`
+      : nothing}
     ${entry.variants.map((variant) => variantRow(entry, variant))}
   </tbody>`;
 }
@@ -112,8 +117,7 @@ function damaged(entry) {
     </th>
     <td role="cell" colspan="6">
       <p>
-        The newest revision cannot be read
-        (${newest(entry.latest, entry.time, entry.note)}).
+        The newest revision (${newest(entry.latest, entry.time, entry.note)}) cannot be worked out.
         ${count(entry.problems.length, "problem")}:
       </p>
       ${problemList(entry.problems)}

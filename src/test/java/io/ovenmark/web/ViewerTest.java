@@ -7,6 +7,7 @@ import io.ovenmark.desk.CompareRevisions;
 import io.ovenmark.desk.Desk;
 import io.ovenmark.desk.Json;
 import io.ovenmark.desk.ListFormulas;
+import io.ovenmark.desk.ShowBake;
 import io.ovenmark.desk.ShowFormula;
 import io.ovenmark.desk.ShowTimeline;
 import io.ovenmark.notebook.Address;
@@ -180,11 +181,7 @@ class ViewerTest {
         "compare?from=seeded-lupin-bun@2&to=seeded-lupin-bun@3", compare.call(second, third));
     assertAnswer(
         "bake?formula=seeded-lupin-bun&id=2026-03-04-1",
-        new ShowTimeline(desk).call(bun).revisions().stream()
-            .flatMap(revision -> revision.bakes().stream())
-            .filter(bake -> bake.id().equals("2026-03-04-1"))
-            .findFirst()
-            .orElseThrow());
+        new ShowBake(desk).call("seeded-lupin-bun", "2026-03-04-1"));
   }
 
   private void assertAnswer(String question, Object record) {
