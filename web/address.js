@@ -20,6 +20,15 @@ export function short(address) {
 }
 
 /**
+ * The revision that a sheet or a side of a comparison shows, as people read it. Without a number in
+ * its address it is the newest one, worked out with the foods of today.
+ */
+export function revisionName({commit, variant, revision}) {
+  const state = commit === null ? "edited" : String(revision);
+  return variant ? `${variant} ${state}` : state;
+}
+
+/**
  * A revision as a pin writes it into the address of the page of a formula: "7", "egg-free@7", or
  * "../wheat-bun@2" for one of another formula.
  */

@@ -45,7 +45,7 @@ export function figure(set, key, unit = "") {
   if (!bounds) {
     return "unknown";
   }
-  const words = inWords(bounds.at_least, bounds.at_most);
+  const words = inWords(bounds.at_least ?? null, bounds.at_most ?? null);
   return unit ? `${words} ${unit}` : words;
 }
 

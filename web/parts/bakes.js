@@ -147,7 +147,7 @@ function notice({confounded, credit}) {
   if (confounded.length < 2) {
     return html`<p class="credit">${credit}</p>`;
   }
-  return html`<aside class="caution" aria-label="Caution">
+  return html`<div class="caution" role="note" aria-label="Caution">
     <p><strong>${credit}</strong></p>
     <details>
       <summary>What differs between the bakes</summary>
@@ -155,5 +155,5 @@ function notice({confounded, credit}) {
         ${confounded.map((each) => html`<li>${capital(each)}</li>`)}
       </ul>
     </details>
-  </aside>`;
+  </div>`;
 }

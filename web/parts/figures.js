@@ -19,20 +19,51 @@ const FIRST = [
   "energy_kcal",
 ];
 
-/** All figures of a comparison for a basis, by key: the macros, then ratios and masses. */
+const HEAD_RATIOS = ["liquid_ratio", "dough_moisture_percent"];
+
+function isFirst(key) {
+  return FIRST.includes(key) || HEAD_RATIOS.includes(key);
+}
+
+function pick(figures, keys) {
+  return Object.fromEntries(keys.filter((key) => figures[key]).map((key) => [key, figures[key]]));
+}
+
+/** All figures of a comparison for a basis, by key, those that matter most first. */
 export function figuresOf(comparison, per) {
-  const macros = comparison.macros[per] ?? {};
-  const keys = [...FIRST, ...Object.keys(macros)].filter((key) => macros[key]);
-  const ordered = Object.fromEntries([...new Set(keys)].map((key) => [key, macros[key]]));
-  return {...ordered, ...comparison.ratios};
+  const macros = Object.fromEntries(
+    Object.entries(comparison.macros[per] ?? {}).map(([key, each]) => [key, plain(each, per)]),
+  );
+  const {ratios} = comparison;
+  return {...pick(macros, FIRST), ...pick(ratios, HEAD_RATIOS), ...macros, ...ratios};
+}
+
+// The name of a macro without what it is stated for, which the heading says already.
+function plain(each, per) {
+  const ending = ` ${bases[per]}`;
+  return each.label.endsWith(ending)
+    ? {...each, label: each.label.slice(0, -ending.length)}
+    : each;
 }
 
 /** Figure by figure: hollow before, filled after, the goal as a shaded zone. */
 export function figureTable(comparison, per, from, to, choosePer) {
   const figures = Object.entries(figuresOf(comparison, per));
-  const interesting = figures.filter(([key]) => FIRST.includes(key) || key in headRatios);
-  const rest = figures.filter(([key]) => !(FIRST.includes(key) || key in headRatios));
-  const rows = (some) => some.map(([key, each]) => row(key, each, zoneOf(comparison, key, per)));
+  const interesting = figures.filter(([key]) => isFirst(key));
+  const rest = figures.filter(([key]) => !isFirst(key));
+  const table = (some) => html`<table class="figure-table">
+    <thead class="unseen">
+      <tr>
+        <th scope="col">Figure</th>
+        <th scope="col">Chart</th>
+        <th scope="col">${from} to ${to}</th>
+        <th scope="col">Change</th>
+      </tr>
+    </thead>
+    <tbody>
+      ${some.map(([key, each]) => row(each, zoneOf(comparison, key, per)))}
+    </tbody>
+  </table>`;
   return html`<section class="figures">
     <div class="heading">
       <h2>Figures</h2>
@@ -41,60 +72,26 @@ export function figureTable(comparison, per, from, to, choosePer) {
         <select @change=${(event) => choosePer(event.target.value)}>
           ${Object.entries(bases).map(
             ([key, words]) =>
-              html`<option value=${key} ?selected=${key === per}>${words}</option>`,
+              html`<option value=${key} .selected=${key === per}>${words}</option>`,
           )}
         </select>
       </label>
     </div>
-    <table class="figure-table">
-      <thead class="unseen">
-        <tr>
-          <th scope="col">Figure</th>
-          <th scope="col">Chart</th>
-          <th scope="col">${from} to ${to}</th>
-          <th scope="col">Change</th>
-        </tr>
-      </thead>
-      <tbody>
-        ${rows(interesting)}
-      </tbody>
-    </table>
+    ${table(interesting)}
     <details class="more">
       <summary>${rest.length} more figures</summary>
-      <table class="figure-table">
-        <thead class="unseen">
-          <tr>
-            <th scope="col">Figure</th>
-            <th scope="col">Chart</th>
-            <th scope="col">${from} to ${to}</th>
-            <th scope="col">Change</th>
-          </tr>
-        </thead>
-        <tbody>
-          ${rows(rest)}
-        </tbody>
-      </table>
+      ${table(rest)}
     </details>
   </section>`;
 }
 
-const headRatios = {liquid_ratio: true, dough_moisture_percent: true};
-
-function row(key, each, zone) {
+function row(each, zone) {
   return html`<tr>
-    <th scope="row">${plainLabel(each)}${each.unit ? `, ${each.unit}` : ""}</th>
+    <th scope="row">${each.label}${each.unit ? `, ${each.unit}` : ""}</th>
     <td class="plot">${plot(each, zone)}</td>
     <td class="values">${values(each)}</td>
     <td class="number change">${each.delta === 0 ? "0" : each.delta_text}</td>
   </tr>`;
-}
-
-/** The name without what the heading says already. */
-export function plainLabel(each) {
-  return Object.values(bases).reduce(
-    (text, words) => (text.endsWith(" " + words) ? text.slice(0, -words.length - 1) : text),
-    each.label,
-  );
 }
 
 function values(each) {
@@ -144,7 +141,10 @@ function goalZone(zone, x, low, high) {
   return svg`<rect class="goal-zone" x="${left}%" width="${right - left}%" y="0" height="22"/>`;
 }
 
-/** What moved one figure, cause by cause; the causes add up to the change. */
+/**
+ * What moved one figure, cause by cause; the causes add up to the change. Without a wanted figure it
+ * is the first that moved, those that matter most before others.
+ */
 export function causes(comparison, per, wanted, choose) {
   const figures = figuresOf(comparison, per);
   const moved = Object.entries(figures).filter(([, each]) => each.contributions.length > 0);
@@ -159,20 +159,20 @@ export function causes(comparison, per, wanted, choose) {
   const [key, shown] = moved.find(([each]) => each === wanted) ?? moved[0];
   return html`<section class="causes">
     <div class="heading">
-      <h2>What moved ${plainLabel(shown)}</h2>
+      <h2>What moved ${shown.label}</h2>
       <label>
         <span class="unseen">Figure</span>
         <select @change=${(event) => choose(event.target.value)}>
           ${moved.map(
             ([each, value]) =>
-              html`<option value=${each} ?selected=${each === key}>
-                ${plainLabel(value)}</option>`,
+              html`<option value=${each} .selected=${each === key}>
+                ${value.label}</option>`,
           )}
         </select>
       </label>
     </div>
     ${wanted && wanted !== key && figures[wanted]
-      ? html`<p class="quiet">${capital(plainLabel(figures[wanted]))} did not move, or is not
+      ? html`<p class="quiet">${capital(figures[wanted].label)} did not move, or is not
           exactly known on both sides.</p>`
       : nothing}
     ${causeTable(shown)}

@@ -3,7 +3,7 @@
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import {count, number, signed} from "/format.js";
 
-const ROWS_FOLDED_FROM = 1;
+const FOLDED_FROM = 2;
 
 /** The table of lines of a comparison. */
 export function lineTable(comparison, from, to) {
@@ -13,16 +13,19 @@ export function lineTable(comparison, from, to) {
   );
   const moved = comparison.lines.filter((line) => !isQuiet(line));
   const quiet = comparison.lines.filter(isQuiet);
-  const fold = quiet.length > ROWS_FOLDED_FROM && moved.length > 0;
+  const fold = quiet.length >= FOLDED_FROM;
   const open = fold ? moved : comparison.lines;
   return html`<section class="lines">
     <h2>Ingredients</h2>
     ${comparison.lines.length === 0
       ? html`<p class="quiet">Neither side has ingredients yet.</p>`
-      : table(open, most, from, to)}
+      : nothing}
+    ${open.length > 0 ? table(open, most, from, to) : nothing}
     ${fold
       ? html`<details class="unchanged">
-          <summary>${quiet.length} more unchanged</summary>
+          <summary>
+            ${open.length > 0 ? `${quiet.length} more unchanged` : `All ${quiet.length} unchanged`}
+          </summary>
           ${table(quiet, most, from, to)}
         </details>`
       : nothing}

@@ -26,10 +26,17 @@ export function pinButtons(address, words, pins, move) {
       aria-label="${SAYS[side]} ${words}"
       .checked=${live(pins[side] === address)}
       @change=${() => step(side, {...pins, [side]: address}, move)}
-      @blur=${() => (moving = null)}>
+      @blur=${leave}>
     <span aria-hidden="true">${LETTERS[side]}</span>
   </label>`;
   return html`<span class="pins">${button("from")}${button("to")}</span>`;
+}
+
+// Arrow keys take the focus to the next button of the group; only what lies outside ends the move.
+function leave(event) {
+  if (event.relatedTarget?.name !== event.target.name) {
+    moving = null;
+  }
 }
 
 function step(side, pins, move) {
@@ -61,6 +68,9 @@ function drag(event, side, pins, move) {
     }
   };
   const drop = () => {
+    if (dragged) {
+      ignoreClick(handle);
+    }
     track.classList.remove("dragging");
     handle.removeEventListener("pointermove", follow);
     handle.removeEventListener("pointerup", drop);
@@ -69,6 +79,13 @@ function drag(event, side, pins, move) {
   handle.addEventListener("pointermove", follow);
   handle.addEventListener("pointerup", drop);
   handle.addEventListener("pointercancel", drop);
+}
+
+// Letting go is also a click on the button where the drag began, which would take the pin back.
+function ignoreClick(handle) {
+  const ignore = (event) => event.preventDefault();
+  handle.addEventListener("click", ignore);
+  setTimeout(() => handle.removeEventListener("click", ignore));
 }
 
 function distance(input, y) {

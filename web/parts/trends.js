@@ -13,14 +13,15 @@ const trends = [
     label: "Liquid ratio",
     unit: "",
     value: (entry) => entry.figures?.liquid_ratio ?? null,
-    text: (entry) => figure(entry.figures, "liquid_ratio"),
+    text: (entry) => entry.texts?.liquid_ratio ?? figure(entry.figures, "liquid_ratio"),
   },
   {
     label: "Net carbohydrate a piece",
     unit: "g",
     goal: "net_carbohydrate_g",
     value: (entry) => entry.figures?.net_carbohydrate_g ?? null,
-    text: (entry) => figure(entry.figures, "net_carbohydrate_g", "g"),
+    text: (entry) =>
+      entry.texts?.net_carbohydrate_g ?? figure(entry.figures, "net_carbohydrate_g", "g"),
   },
   {
     label: "Best height",
@@ -65,15 +66,37 @@ function measured(value, unit, entry) {
   return entry.bakes.length > 0 ? "not measured" : "not baked";
 }
 
+// A side of the comparison that is not on the spine, in the shape of an entry.
+function awayFrom(comparison, side) {
+  if (!comparison) {
+    return null;
+  }
+  const {liquid_ratio} = comparison.ratios;
+  const {net_carbohydrate_g} = comparison.macros.per_piece;
+  return {
+    figures: {},
+    texts: {
+      liquid_ratio: liquid_ratio[`${side}_text`],
+      net_carbohydrate_g: net_carbohydrate_g[`${side}_text`],
+    },
+    bakes: comparison.outcomes[side],
+  };
+}
+
 /** The strip of four charts, with the table behind them. */
-export function trendStrip(timeline, pins) {
+export function trendStrip(timeline, pins, comparison) {
   const line = lineageOf(timeline, pins.to).filter(Boolean);
   const shown = line.length > 0 ? line : lineageOf(timeline, timeline.revisions[0].address);
   const from = entryOf(timeline, pins.from);
   const to = entryOf(timeline, pins.to);
   return html`<section class="trends" aria-label="Along the line of history">
     <div class="strip">
-      ${trends.map((trend) => chart(trend, shown, from, to, timeline.goal))}
+      ${trends.map(
+        (trend) => html`<figure class="trend">
+          ${caption(trend, from ?? awayFrom(comparison, "from"), to ?? awayFrom(comparison, "to"))}
+          ${chart(trend, shown, from, to, timeline.goal)}
+        </figure>`,
+      )}
     </div>
     <details class="behind">
       <summary>These figures as a table</summary>
@@ -97,31 +120,33 @@ function chart(trend, line, from, to, goal) {
   const x = (entry) =>
     last === first ? 50 : MARGIN + ((100 - 2 * MARGIN) * (entry.revision - first)) / (last - first);
   const y = (value) => 92 - 84 * ((value - scale.low) / (scale.high - scale.low));
-  return html`<figure class="trend">
-    <figcaption>
-      ${trend.label}
-      <strong>${to ? trend.text(to) : "not on this spine"}</strong>
-      <span class="was">${from && from !== to ? was(trend.text(from)) : nothing}</span>
-    </figcaption>
-    ${values.length === 0
-      ? html`<p class="nothing-yet">nothing known yet</p>`
-      : html`<svg class="trend-lines" width="100%" height=${HIGH} role="img"
-          aria-label=${describe(trend, line)}>
-          ${zone(limit, scale, y)}
-          <svg viewBox="0 0 100 100" preserveAspectRatio="none">
-            ${runs(trend, line).map(
-              (run) =>
-                svg`<polyline points=${run
-                  .map((entry) => `${x(entry)},${y(trend.value(entry))}`)
-                  .join(" ")}/>`,
-            )}
-          </svg>
-          ${line
-            .filter((entry) => trend.value(entry) !== null)
-            .map((entry) => dot("known", 2, x(entry), y(trend.value(entry))))}
-          ${pinDot("from", 5, from, trend, x, y)} ${pinDot("to", 5, to, trend, x, y)}
-        </svg>`}
-  </figure>`;
+  if (values.length === 0) {
+    return html`<p class="nothing-yet">nothing known yet</p>`;
+  }
+  return html`<svg class="trend-lines" width="100%" height=${HIGH} role="img"
+    aria-label=${describe(trend, line)}>
+    ${zone(limit, scale, y)}
+    <svg viewBox="0 0 100 100" preserveAspectRatio="none">
+      ${runs(trend, line).map(
+        (run) =>
+          svg`<polyline points=${run
+            .map((entry) => `${x(entry)},${y(trend.value(entry))}`)
+            .join(" ")}/>`,
+      )}
+    </svg>
+    ${line
+      .filter((entry) => trend.value(entry) !== null)
+      .map((entry) => dot("known", 2, x(entry), y(trend.value(entry))))}
+    ${pinDot("from", 5, from, trend, x, y)} ${pinDot("to", 5, to, trend, x, y)}
+  </svg>`;
+}
+
+function caption(trend, from, to) {
+  return html`<figcaption>
+    ${trend.label}
+    <strong>${to ? trend.text(to) : "–"}</strong>
+    <span class="was">${from && from !== to ? was(trend.text(from)) : nothing}</span>
+  </figcaption>`;
 }
 
 function was(text) {

@@ -15,11 +15,7 @@ export const failureView = {
     const formula = place.parts.formula ? null : parse(place.parts.address ?? "").formula;
     return html`<div class="page narrow">
       <h1>${failure.reason === "not_found" ? "Not found" : "This cannot be shown"}</h1>
-      ${failure.problems.length > 0
-        ? problemList(failure.problems)
-        : html`<p class="say">${failure.message}</p>
-            ${failure.where ? html`<p class="where"><code>${failure.where}</code></p>` : nothing}
-            ${failure.hint ? html`<p>${failure.hint}</p>` : nothing}`}
+      ${refused(failure)}
       <p class="actions">
         <button type="button" @click=${again}>Try again</button>
         ${formula ? html`<a href=${formulaPage(formula)}>Timeline of ${formula}</a>` : nothing}
@@ -28,6 +24,16 @@ export const failureView = {
     </div>`;
   },
 };
+
+/** The sentence of a failure, where it is, and what to do. */
+export function refused(failure) {
+  if (failure.problems.length > 0) {
+    return problemList(failure.problems);
+  }
+  return html`<p class="say" role="status">${failure.message}</p>
+    ${failure.where ? html`<p class="where"><code>${failure.where}</code></p>` : nothing}
+    ${failure.hint ? html`<p>${failure.hint}</p>` : nothing}`;
+}
 
 /** What is wrong with a file, place by place. */
 export function problemList(problems) {

@@ -2,7 +2,7 @@
 
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
-import {formulaPage, fromPin, parse, short, worksheetPage} from "/address.js";
+import {formulaPage, fromPin, parse, revisionName, short, worksheetPage} from "/address.js";
 import {figure, flowing, fullDay} from "/format.js";
 import {bakesOfBothSides, sideMark} from "/parts/bakes.js";
 import {causes, figureTable} from "/parts/figures.js";
@@ -12,9 +12,9 @@ import {lineTable} from "/parts/lines.js";
 import {spine} from "/parts/spine.js";
 import {trendStrip} from "/parts/trends.js";
 import {fieldTable, goalChanges, methodDiff} from "/parts/wording.js";
+import {problemList, refused} from "/views/failure.js";
 
 const DEFAULT_PER = "per_piece";
-const DEFAULT_FIGURE = "net_carbohydrate_g";
 const WIDE = matchMedia("(min-width: 62rem)");
 
 export const formulaView = {
@@ -28,12 +28,10 @@ export const formulaView = {
       from: pinned(query.get("a"), parts.formula) ?? first.from,
       to: pinned(query.get("b"), parts.formula) ?? first.to,
     };
-    const shown = before?.comparison;
-    const known = shown && before.pins.from === pins.from && before.pins.to === pins.to;
-    const alone = !pins.from || pins.from === pins.to;
-    const comparison =
-      known ? shown : alone ? null : await api.compare(pins.from, pins.to, signal);
-    return {line: address, timeline, pins, comparison};
+    const same = before?.pins.from === pins.from && before?.pins.to === pins.to;
+    const compared = same && before.comparison ? before : await compare(pins, signal);
+    const {comparison, failure} = compared;
+    return {line: address, timeline, pins, comparison, failure};
   },
 
   title: ({timeline, pins}) =>
@@ -41,7 +39,7 @@ export const formulaView = {
       ? `${timeline.name}: ${short(pins.from)} → ${short(pins.to)}`
       : timeline.name,
 
-  draw: ({timeline, pins, comparison}, {query}, {go}) => {
+  draw: ({timeline, pins, comparison, failure}, {query}, {go}) => {
     const chosen = {
       line: timeline.variant,
       from: pins.from,
@@ -70,8 +68,10 @@ export const formulaView = {
         </details>
       </section>
       <section class="answer" aria-label="Comparison">
-        ${trendStrip(timeline, pins)}
-        ${comparison ? answer(timeline, comparison, pins, chosen, to) : alone(timeline, pins)}
+        ${trendStrip(timeline, pins, comparison)}
+        ${comparison ? answer(comparison, pins, chosen, to) : nothing}
+        ${failure ? html`<div class="comparison">${refused(failure)}</div>` : nothing}
+        ${comparison || failure ? nothing : alone(timeline, pins)}
       </section>
     </div>`;
   },
@@ -80,10 +80,22 @@ export const formulaView = {
 };
 
 function pinned(pin, formula) {
-  if (!pin) {
-    return null;
+  return pin ? fromPin(pin, formula) : null;
+}
+
+// A revision that cannot be read must not hide the spine, where another can be chosen.
+async function compare(pins, signal) {
+  if (!pins.from || pins.from === pins.to) {
+    return {comparison: null, failure: null};
   }
-  return fromPin(pin, formula);
+  try {
+    return {comparison: await api.compare(pins.from, pins.to, signal), failure: null};
+  } catch (thrown) {
+    if (thrown instanceof api.Failure) {
+      return {comparison: null, failure: thrown};
+    }
+    throw thrown;
+  }
 }
 
 // The spine scrolls on its own where there is room for it beside the answer.
@@ -125,6 +137,7 @@ function heading(timeline) {
           ${figure(figures, "pieces")} pieces of ${figure(figures, "dough_per_piece_g", "g")} dough
         </p>`
       : nothing}
+    ${timeline.problems.length > 0 ? problemList(timeline.problems) : nothing}
     ${timeline.variants.length > 0 ? lines(timeline) : nothing}`;
 }
 
@@ -178,7 +191,7 @@ function alone(timeline, pins) {
   </div>`;
 }
 
-function answer(timeline, comparison, pins, chosen, to) {
+function answer(comparison, pins, chosen, to) {
   const from = nameOf(comparison.from, comparison.to);
   const after = nameOf(comparison.to, comparison.from);
   const per = chosen.per ?? DEFAULT_PER;
@@ -196,7 +209,7 @@ function answer(timeline, comparison, pins, chosen, to) {
     <div class="columns">
       <div>
         ${figureTable(comparison, per, from, after, (next) => to({per: next}))}
-        ${causes(comparison, per, chosen.figure ?? DEFAULT_FIGURE, (next) => to({figure: next}))}
+        ${causes(comparison, per, chosen.figure, (next) => to({figure: next}))}
       </div>
       <div>
         ${goalChanges(comparison.goal)}
@@ -211,7 +224,8 @@ function answer(timeline, comparison, pins, chosen, to) {
 }
 
 function nameOf(side, other) {
-  const revision = side.commit === null ? "edited" : short(side.address);
+  const today = side.commit === null || side.address.includes("@") ? "" : ", foods of today";
+  const revision = revisionName(side) + today;
   return side.formula === other.formula ? revision : `${side.name} ${revision}`;
 }
 

@@ -21,9 +21,9 @@ export const formulasView = {
 function empty(list) {
   return html`<p class="say">There is no formula in this notebook yet.</p>
     <p>Write the first one down in a terminal, then reload this page:</p>
-    <pre><code>ovenmark new seeded-bun --notebook ${list.folder}</code></pre>
+    <pre tabindex="0"><code>ovenmark new seeded-bun --notebook ${list.folder}</code></pre>
     <p>Or look around in a notebook that is already full:</p>
-    <pre><code>ovenmark demo bench
+    <pre tabindex="0"><code>ovenmark demo bench
 ovenmark view --notebook bench</code></pre>`;
 }
 
@@ -47,7 +47,12 @@ function table(list) {
 
 function group(entry, all) {
   return html`<tbody role="rowgroup">
-    ${entry.problems.length > 0 ? damaged(entry) : row(entry, all)}
+    ${entry.per_piece === null ? damaged(entry) : row(entry, all)}
+    ${entry.per_piece !== null && entry.problems.length > 0
+      ? html`<tr role="row">
+          <td role="cell" colspan="7">${problemList(entry.problems)}</td>
+        </tr>`
+      : nothing}
     ${entry.variants.map((variant) => variantRow(entry, variant))}
   </tbody>`;
 }
@@ -112,8 +117,7 @@ function damaged(entry) {
     </th>
     <td role="cell" colspan="6">
       <p>
-        The newest revision cannot be read
-        (${newest(entry.latest, entry.time, entry.note)}).
+        The newest revision (${newest(entry.latest, entry.time, entry.note)}) cannot be worked out.
         ${count(entry.problems.length, "problem")}:
       </p>
       ${problemList(entry.problems)}

@@ -2,7 +2,7 @@
 
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
-import {bakePage, formulaPage, short} from "/address.js";
+import {bakePage, formulaPage, print as printed, revisionName, worksheetPage} from "/address.js";
 import {capital, count, figure, fullDay, moment, number} from "/format.js";
 import {goalMark, goalWords} from "/parts/goal.js";
 import {tray} from "/parts/tray.js";
@@ -32,7 +32,7 @@ const BASES = [
 export const worksheetView = {
   load: ({parts}, {signal}) => api.sheet(parts.address, signal),
 
-  title: (sheet) => `${sheet.name} ${short(sheet.address)}, worksheet`,
+  title: (sheet) => `${sheet.name} ${revisionName(sheet)}, worksheet`,
 
   draw: (sheet) => html`<article class="page sheet-of-paper worksheet">
     ${head(sheet)}
@@ -45,9 +45,10 @@ export const worksheetView = {
 };
 
 function head(sheet) {
-  const href = formulaPage(sheet.formula, {line: sheet.variant, to: sheet.address});
+  const own = numbered(sheet);
+  const href = formulaPage(sheet.formula, {line: sheet.variant, to: own});
   return html`<header class="sheet-head">
-    <h1>${sheet.name} <span class="revision-number">${short(sheet.address)}</span></h1>
+    <h1>${sheet.name} <span class="revision-number">${revisionName(sheet)}</span></h1>
     <p class="sub">
       ${sheet.commit === null
         ? html`Edited by hand, not yet a revision; it would become
@@ -56,6 +57,12 @@ function head(sheet) {
             <b>${sheet.note}</b>`}
       ${sheet.published ? html` · published: ${sheet.published}` : nothing}
     </p>
+    ${sheet.foods_changed_since
+      ? html`<p class="caution">
+          Foods, goal or settings changed since this revision, and these figures are those of today.
+          <a href=${worksheetPage(own)}>The figures as they were then</a>
+        </p>`
+      : nothing}
     ${sheet.details ? html`<p class="why">${sheet.details}</p>` : nothing}
     ${sheet.description ? html`<p class="description">${sheet.description}</p>` : nothing}
     <p class="actions">
@@ -63,6 +70,10 @@ function head(sheet) {
       <button type="button" @click=${() => print()}>Print</button>
     </p>
   </header>`;
+}
+
+function numbered({formula, variant, revision, commit}) {
+  return printed({formula, variant, point: commit === null ? "edited" : revision});
 }
 
 function lines(sheet) {

@@ -82,7 +82,7 @@ public final class ShowTimeline {
         sheet.flatMap(Desk.Sheet::goal).map(GoalViews::view).orElse(null),
         entries,
         new ListFormulas(desk).variants(slug, bakes),
-        notebook.handEdits().containsKey(slug),
+        notebook.handEdit(slug).isPresent(),
         Refusals.views(notebook.bakeProblems(slug)));
   }
 

@@ -128,7 +128,7 @@ public final class FormulaWriter {
    */
   public ReviseOutcome commitEdited(String slug, String note, By by) {
     String path = Layout.formula(slug);
-    HandEdit edit = notebook.handEdits().get(slug);
+    HandEdit edit = notebook.handEdit(slug).orElse(null);
     if (edit == null) {
       throw new Refusal(
           Refusal.Reason.INVALID,

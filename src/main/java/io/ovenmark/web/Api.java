@@ -5,6 +5,7 @@ import io.ovenmark.desk.CompareRevisions;
 import io.ovenmark.desk.Desk;
 import io.ovenmark.desk.Json;
 import io.ovenmark.desk.ListFormulas;
+import io.ovenmark.desk.ShowBake;
 import io.ovenmark.desk.ShowFormula;
 import io.ovenmark.desk.ShowTimeline;
 import io.ovenmark.notebook.Address;
@@ -41,22 +42,7 @@ final class Api {
 
   /** {@code /api/bake?formula=seeded-lupin-bun&id=2026-09-14-1}. */
   void bake(Context context) {
-    String formula = text(context, "formula");
-    String id = text(context, "id");
-    send(
-        context,
-        new ShowTimeline(desk)
-            .call(line("formula", formula)).revisions().stream()
-                .flatMap(revision -> revision.bakes().stream())
-                .filter(bake -> bake.id().equals(id))
-                .findFirst()
-                .orElseThrow(
-                    () ->
-                        new Refusal(
-                            Refusal.Reason.NOT_FOUND,
-                            "id",
-                            "There is no bake " + id + " of " + formula + ".",
-                            "Choose one on the page of the formula.")));
+    send(context, new ShowBake(desk).call(text(context, "formula"), text(context, "id")));
   }
 
   /** Anything else below {@code /api}. */
@@ -74,12 +60,8 @@ final class Api {
   }
 
   private static Address address(Context context, String parameter) {
-    return line(parameter, text(context, parameter));
-  }
-
-  private static Address line(String parameter, String text) {
     try {
-      return Address.parse(text);
+      return Address.parse(text(context, parameter));
     } catch (IllegalArgumentException e) {
       throw Refusal.of(parameter, e);
     }
