@@ -3,6 +3,7 @@ package io.ovenmark.cli;
 import io.ovenmark.desk.ComparisonViews;
 import io.ovenmark.desk.Views;
 import io.ovenmark.desk.WriteViews;
+import io.ovenmark.worksheet.Figure;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -129,7 +130,7 @@ final class WrittenText {
     Table table = new Table("", ">○ before", ">● now", ">change").indent(2);
     figures.forEach(
         (key, figure) -> {
-          if (!figure.fromText().equals(figure.toText())) {
+          if (!figure.fromText().equals(figure.toText()) && !notBakedYet(key, figure)) {
             table.row(
                 figure.label() + (figure.unit().isEmpty() ? "" : ", " + figure.unit()),
                 Figures.brief(plain(figure.fromText(), figure.unit())),
@@ -141,6 +142,11 @@ final class WrittenText {
       out.blank();
       out.table(table);
     }
+  }
+
+  /** The mass of a baked piece is unknown after every revision, until one is baked. */
+  private static boolean notBakedYet(String key, ComparisonViews.FigureDifference figure) {
+    return key.equals(Figure.BAKED_PER_PIECE.key()) && figure.to() == null;
   }
 
   private static String plain(String text, String unit) {
