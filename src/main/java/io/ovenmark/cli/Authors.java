@@ -27,8 +27,7 @@ final class Authors {
         asked != null
             ? parse(asked)
             : configured.get().orElseGet(() -> new Author(surroundings.account(), ""));
-    return new By(
-        author, OffsetDateTime.now(surroundings.clock()).truncatedTo(ChronoUnit.SECONDS));
+    return new By(author, OffsetDateTime.now(surroundings.clock()).truncatedTo(ChronoUnit.SECONDS));
   }
 
   private static Author parse(String text) {

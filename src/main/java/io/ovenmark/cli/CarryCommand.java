@@ -15,9 +15,9 @@ import picocli.CommandLine.Parameters;
     name = "carry",
     header = "Carry improvements into a variant.",
     description = {
-      "Carry what the main line improved since the fork, or since the last time, into a variant. The two"
-          + " are merged line by line; where both changed the same, nothing is written, both sides are"
-          + " shown and the exit code is 3."
+      "Carry what the main line improved since the fork, or since the last time, into a variant."
+          + " The two are merged line by line; where both changed the same, nothing is written,"
+          + " both sides are shown and the exit code is 3."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -82,7 +82,10 @@ final class CarryCommand extends WritingCommand {
     switch (answer.outcome()) {
       case "nothing" ->
           out.wrapped(
-              "Nothing to carry: " + address + " holds everything of " + answer.from().address()
+              "Nothing to carry: "
+                  + address
+                  + " holds everything of "
+                  + answer.from().address()
                   + " already.",
               "");
       case "carried" -> {
@@ -114,15 +117,21 @@ final class CarryCommand extends WritingCommand {
 
   private static void conflict(WriteViews.CarryWritten answer, Output err) {
     err.wrapped(
-        "ovenmark: Nothing was carried: " + answer.revision().address() + " and "
-            + answer.from().address() + " changed the same.",
+        "ovenmark: Nothing was carried: "
+            + answer.revision().address()
+            + " and "
+            + answer.from().address()
+            + " changed the same.",
         "  ");
     WrittenText.conflicts(answer.conflicts(), OURS, THEIRS, err);
     String field = WrittenText.shortField(answer.conflicts().get(0));
     err.blank();
     err.wrapped(
-        "  hint:  Repeat the command with a --take for each field, such as --take " + field
-            + "=variant or --take " + field + "=main, or --take all=variant.",
+        "  hint:  Repeat the command with a --take for each field, such as --take "
+            + field
+            + "=variant or --take "
+            + field
+            + "=main, or --take all=variant.",
         "         ");
   }
 }

@@ -12,9 +12,9 @@ import picocli.CommandLine.Parameters;
     name = "compare",
     header = "Compare two revisions.",
     description = {
-      "Compare two states: what was changed, what that did to the figures and the goal, and what came"
-          + " out of the oven. They may be revisions, variants, two formulas, or the file edited by"
-          + " hand (FORMULA@edited). With one address: against the revision before it."
+      "Compare two states: what was changed, what that did to the figures and the goal, and what"
+          + " came out of the oven. They may be revisions, variants, two formulas, or the file"
+          + " edited by hand (FORMULA@edited). With one address: against the revision before it."
     },
     footerHeading = "%nExamples:%n",
     footer = {

@@ -13,8 +13,9 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.UnmatchedArgumentException;
 
 /**
- * Says on the error stream what went wrong, and which exit code that is: a refusal with its sentence,
- * place and remedy, wrong usage with the way to the help, a fault of the program in one sentence.
+ * Says on the error stream what went wrong, and which exit code that is: a refusal with its
+ * sentence, place and remedy, wrong usage with the way to the help, a fault of the program in one
+ * sentence.
  */
 final class Complaints {
   private final Surroundings surroundings;
@@ -88,7 +89,8 @@ final class Complaints {
 
   private void fault(Throwable thrown) {
     Output err = new Output(surroundings.err());
-    boolean asked = debug.getAsBoolean() || surroundings.environment().apply("OVENMARK_DEBUG").isPresent();
+    boolean asked =
+        debug.getAsBoolean() || surroundings.environment().apply("OVENMARK_DEBUG").isPresent();
     err.wrapped("ovenmark: Something went wrong inside the program (" + what(thrown) + ").", "");
     if (asked) {
       err.line("  while: " + args);

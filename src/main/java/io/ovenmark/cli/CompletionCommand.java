@@ -8,8 +8,8 @@ import picocli.CommandLine.Command;
     name = "completion",
     header = "Print a completion script for the shell.",
     description = {
-      "Print a script that lets Bash and Zsh complete the commands and options. It speaks of a command"
-          + " called ovenmark: an alias or a small script for java -jar ovenmark.jar."
+      "Print a script that lets Bash and Zsh complete the commands and options. It speaks of a"
+          + " command called ovenmark: an alias or a small script for java -jar ovenmark.jar."
     },
     footerHeading = "%nExample:%n",
     footer = "  ovenmark completion > ovenmark-completion.sh")

@@ -19,8 +19,9 @@ import picocli.CommandLine.Parameters;
     name = "demo",
     header = "Write the demo notebook.",
     description = {
-      "Write the demo notebook to a folder: the Saltmarsh bench, an invented test bench with its formulas,"
-          + " revisions, variants, bakes and drawn photos. Everything in it may be tried out."
+      "Write the demo notebook to a folder: the Saltmarsh bench, an invented test bench with its"
+          + " formulas, revisions, variants, bakes and drawn photos. Everything in it may be tried"
+          + " out."
     },
     footerHeading = "%nExample:%n",
     footer = "  ovenmark demo saltmarsh")

@@ -5,11 +5,17 @@ import io.ovenmark.notebook.Notebook;
 import picocli.CommandLine.Option;
 
 /**
- * A verb that works on an open notebook. A subclass holds its words as fields, does its work in {@link
- * #run} and prints either the answer's JSON or its text. Refusals are thrown, never printed there.
+ * A verb that works on an open notebook. A subclass holds its words as fields, does its work in
+ * {@link #run} and prints either the answer's JSON or its text. Refusals are thrown, never printed
+ * there.
  *
  * <pre>{@code
- * @Command(name = "list", description = "…", footerHeading = "%nExample:%n", footer = "  ovenmark list")
+ * @Command(
+ *     name = "list",
+ *     header = "…",
+ *     description = "…",
+ *     footerHeading = "%nExample:%n",
+ *     footer = "  ovenmark list")
  * final class ListCommand extends DeskCommand {
  *   @Override
  *   ExitCode run(Desk desk) {

@@ -15,8 +15,7 @@ final class Figures {
 
   /** A figure's text made short for a table. */
   static String brief(String text) {
-    return text
-        .replace("at least ", "≥ ")
+    return text.replace("at least ", "≥ ")
         .replace("at most ", "≤ ")
         .replace("between ", "")
         .replace(" and ", " to ");

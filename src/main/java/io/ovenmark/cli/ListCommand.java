@@ -12,8 +12,8 @@ import picocli.CommandLine.Command;
     name = "list",
     header = "List the formulas.",
     description = {
-      "List the formulas of the notebook with their variants, what a piece has, and whether the goal"
-          + " is met."
+      "List the formulas of the notebook with their variants, what a piece has, and whether the"
+          + " goal is met."
     },
     footerHeading = "%nExample:%n",
     footer = "  ovenmark list")

@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
 
 /** Where the program begins: the only place that ends the process. */
 public final class Main {
@@ -26,14 +27,25 @@ public final class Main {
             writer(FileDescriptor.err),
             new FileInputStream(FileDescriptor.in),
             Path.of("").toAbsolutePath(),
+            Path.of(System.getProperty("java.io.tmpdir", "")).toAbsolutePath(),
             Clock.systemDefaultZone(),
             System.getProperty("user.name", ""),
-            name -> Optional.ofNullable(System.getenv(name)).filter(value -> !value.isBlank()));
+            name -> Optional.ofNullable(System.getenv(name)).filter(value -> !value.isBlank()),
+            Main::stay);
     String[] words = Words.recovered(args, Path.of("/proc/self/cmdline"));
     int code = Ovenmark.run(surroundings, words);
     surroundings.out().flush();
     surroundings.err().flush();
     System.exit(code);
+  }
+
+  /** Waits for the end of the process. */
+  private static void stay() {
+    try {
+      new CountDownLatch(1).await();
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   /** UTF-8, whatever the terminal's locale is; a reader that has gone away is no error. */

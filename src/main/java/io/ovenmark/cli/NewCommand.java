@@ -24,8 +24,8 @@ import picocli.CommandLine.Parameters;
     header = "Begin a formula or a notebook.",
     description = {
       "Begin a formula in the notebook, or, without a name, begin a notebook in a folder.",
-      "A formula starts empty, from a file or as a copy of a revision; lines and fields may be given at"
-          + " once."
+      "A formula starts empty, from a file or as a copy of a revision; lines and fields may be"
+          + " given at once."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -50,7 +50,8 @@ final class NewCommand extends WritingCommand {
   @Option(
       names = "--from",
       paramLabel = "FILE|ADDRESS",
-      description = "Begin with the formula in a JSON file (- for standard input) or of a revision.")
+      description =
+          "Begin with the formula in a JSON file (- for standard input) or of a revision.")
   private String from;
 
   @Option(
@@ -88,8 +89,7 @@ final class NewCommand extends WritingCommand {
       return super.call();
     }
     if (title == null && !hasNotebookOption()) {
-      throw usage(
-          "Name the formula, or make a notebook with --notebook DIR or --title TEXT.");
+      throw usage("Name the formula, or make a notebook with --notebook DIR or --title TEXT.");
     }
     Path folder = newNotebookFolder();
     String named =
@@ -97,8 +97,7 @@ final class NewCommand extends WritingCommand {
             ? title
             : folder.getFileName() == null ? "Notebook" : folder.getFileName().toString();
     WriteViews.NotebookMade made =
-        new CreateNotebook()
-            .call(folder, named, configured -> by(() -> configured));
+        new CreateNotebook().call(folder, named, configured -> by(() -> configured));
     print(
         made,
         out -> {
@@ -148,8 +147,7 @@ final class NewCommand extends WritingCommand {
   private static void text(WriteViews.RevisionWritten written, Formula formula, Output out) {
     WrittenText.revision(written.revision(), out);
     if (!written.foodsAdded().isEmpty()) {
-      out.wrapped(
-          "Copied into the pantry: " + String.join(", ", written.foodsAdded()) + ".", "  ");
+      out.wrapped("Copied into the pantry: " + String.join(", ", written.foodsAdded()) + ".", "  ");
     }
     WrittenText.remarks(written.remarks(), out);
     String formulaName = written.revision().formula();

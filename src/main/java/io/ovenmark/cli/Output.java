@@ -8,8 +8,8 @@ import java.util.stream.Collectors;
 
 /**
  * Prints lines for people. Whatever comes from a notebook goes through it, so that no note, name or
- * path can drive the terminal: control characters and marks that change the direction of writing are
- * shown, not sent.
+ * path can drive the terminal: control characters and marks that change the direction of writing
+ * are shown, not sent.
  */
 final class Output {
   /** A space between words that belong together; of Unicode's private use, never printed. */

@@ -27,6 +27,7 @@ import picocli.CommandLine.Spec;
     },
     subcommands = {
       DemoCommand.class,
+      ViewCommand.class,
       NewCommand.class,
       ListCommand.class,
       ShowCommand.class,
@@ -50,6 +51,7 @@ final class Ovenmark implements Runnable {
   static final int WIDTH = 88;
 
   private final Surroundings surroundings;
+  private final Complaints complaints;
 
   @Spec private CommandSpec spec;
 
@@ -76,8 +78,9 @@ final class Ovenmark implements Runnable {
   @Option(names = "--version", versionHelp = true, description = "Show the version.")
   private boolean version;
 
-  Ovenmark(Surroundings surroundings) {
+  Ovenmark(Surroundings surroundings, List<String> args) {
     this.surroundings = surroundings;
+    this.complaints = new Complaints(surroundings, () -> debug, args);
   }
 
   /**
@@ -86,8 +89,7 @@ final class Ovenmark implements Runnable {
    * @return the exit code
    */
   static int run(Surroundings surroundings, String... args) {
-    Ovenmark root = new Ovenmark(surroundings);
-    Complaints complaints = new Complaints(surroundings, () -> root.debug, List.of(args));
+    Ovenmark root = new Ovenmark(surroundings, List.of(args));
     if (Words.isLost(args)) {
       new Output(surroundings.err())
           .wrapped(
@@ -97,14 +99,15 @@ final class Ovenmark implements Runnable {
       return ExitCode.USAGE.number();
     }
     try {
-      return commandLine(root, complaints).execute(args);
+      return commandLine(root).execute(args);
     } catch (RuntimeException | Error fault) {
-      return complaints.about(fault);
+      return root.complaints.about(fault);
     }
   }
 
   /** The whole command line with its manners. */
-  static CommandLine commandLine(Ovenmark root, Complaints complaints) {
+  static CommandLine commandLine(Ovenmark root) {
+    Complaints complaints = root.complaints;
     CommandLine line = new CommandLine(root);
     line.setOut(root.surroundings.out());
     line.setErr(root.surroundings.err());
@@ -127,6 +130,10 @@ final class Ovenmark implements Runnable {
 
   Surroundings surroundings() {
     return surroundings;
+  }
+
+  Complaints complaints() {
+    return complaints;
   }
 
   /** The folder that was asked for, or null. */

@@ -12,8 +12,8 @@ import picocli.CommandLine.Parameters;
     name = "publish",
     header = "Mark a revision as published.",
     description = {
-      "Mark a revision as published, with an annotated Git tag. Whether it meets its goal is said, and"
-          + " decided by you."
+      "Mark a revision as published, with an annotated Git tag. Whether it meets its goal is said,"
+          + " and decided by you."
     },
     footerHeading = "%nExample:%n",
     footer = "  ovenmark publish seeded-lupin-bun@3 --note \"The breakfast bun of this winter\"")

@@ -14,8 +14,8 @@ import picocli.CommandLine.Parameters;
     name = "restore",
     header = "Take an earlier revision back.",
     description = {
-      "Take the content of an earlier revision back as the newest one. Nothing is lost: the revisions in"
-          + " between stay, and the bakes of that content are found again."
+      "Take the content of an earlier revision back as the newest one. Nothing is lost: the"
+          + " revisions in between stay, and the bakes of that content are found again."
     },
     footerHeading = "%nExample:%n",
     footer = "  ovenmark restore seeded-lupin-bun@2 --note \"Back to the drier dough\"")
@@ -29,10 +29,7 @@ final class RestoreCommand extends WritingCommand {
       description = "The line of history that receives it; default: its own.")
   private String into;
 
-  @Option(
-      names = "--note",
-      paramLabel = "TEXT",
-      description = "Why; default: \"Back to ADDRESS\".")
+  @Option(names = "--note", paramLabel = "TEXT", description = "Why; default: \"Back to ADDRESS\".")
   private String note;
 
   @Override
@@ -45,8 +42,7 @@ final class RestoreCommand extends WritingCommand {
       throw usage("A file edited by hand is no revision; commit it with: ovenmark revise.");
     }
     Address line = into == null ? earlier : desk.address(into);
-    String why =
-        note != null ? note : "Back to " + desk.notebook().revision(earlier).address();
+    String why = note != null ? note : "Back to " + desk.notebook().revision(earlier).address();
     WriteViews.RevisionWritten written =
         new RestoreRevision(desk).call(earlier, line, why, by(desk));
     if (written.outcome().equals("conflict")) {

@@ -17,10 +17,10 @@ import picocli.CommandLine.Parameters;
     name = "revise",
     header = "Commit the next revision.",
     description = {
-      "Commit the next revision of a formula: with fields changed, with the content of a file, or, when"
-          + " neither is given, with the file in the notebook that was edited by hand.",
-      "When somebody else committed in the meantime, the two are merged line by line; where both changed"
-          + " the same, nothing is written, both sides are shown and the exit code is 3."
+      "Commit the next revision of a formula: with fields changed, with the content of a file, or,"
+          + " when neither is given, with the file in the notebook that was edited by hand.",
+      "When somebody else committed in the meantime, the two are merged line by line; where both"
+          + " changed the same, nothing is written, both sides are shown and the exit code is 3."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -55,9 +55,7 @@ final class ReviseCommand extends WritingCommand {
   @Option(names = "--note", paramLabel = "TEXT", description = "What was changed and why.")
   private String note;
 
-  @Option(
-      names = "--note-from-changes",
-      description = "Take the changes in words as the note.")
+  @Option(names = "--note-from-changes", description = "Take the changes in words as the note.")
   private boolean noteFromChanges;
 
   @Option(
@@ -93,6 +91,9 @@ final class ReviseCommand extends WritingCommand {
   }
 
   private Address base(Desk desk) {
+    if (base != null && base < 1) {
+      throw usage("--base must be the number of a revision, 1 or more.");
+    }
     Address address = desk.address(line);
     boolean latest = address.point().kind() == Address.Point.Kind.LATEST;
     boolean edited = address.point().kind() == Address.Point.Kind.EDITED;
@@ -101,9 +102,6 @@ final class ReviseCommand extends WritingCommand {
     }
     if (base == null) {
       return address;
-    }
-    if (base < 1) {
-      throw usage("--base must be the number of a revision, 1 or more.");
     }
     if (!latest) {
       throw usage("Give the revision either in the address or with --base, not both.");
@@ -138,7 +136,9 @@ final class ReviseCommand extends WritingCommand {
         Refusal.Reason.INVALID,
         "--note",
         "A revision needs a note that says what and why.",
-        "This one would be: “" + changes + "”. Say why with --note \"…\", or take that as the note"
+        "This one would be: “"
+            + changes
+            + "”. Say why with --note \"…\", or take that as the note"
             + " with --note-from-changes.");
   }
 
@@ -146,18 +146,30 @@ final class ReviseCommand extends WritingCommand {
     Output err = err();
     WriteViews.RevisionView newest = written.revision();
     err.wrapped(
-        "ovenmark: Nothing was committed: " + newest.address() + " by " + newest.author() + " (“"
-            + newest.note() + "”) changed the same.",
+        "ovenmark: Nothing was committed: "
+            + newest.address()
+            + " by "
+            + newest.author()
+            + " (“"
+            + newest.note()
+            + "”) changed the same.",
         "  ");
     WrittenText.conflicts(written.conflicts(), OURS, THEIRS, err);
     err.blank();
     boolean named = base != null || line.contains("@");
-    String again = named ? "Repeat the command with" : "Repeat the command with --base "
-        + written.base().revision() + " and";
+    String again =
+        named
+            ? "Repeat the command with"
+            : "Repeat the command with --base " + written.base().revision() + " and";
     String field = WrittenText.shortField(written.conflicts().get(0));
     err.wrapped(
-        "  hint:  What you wrote is untouched. " + again + " a --take for each field, such as --take "
-            + field + "=mine or --take " + field + "=theirs, or --take all=mine.",
+        "  hint:  What you wrote is untouched. "
+            + again
+            + " a --take for each field, such as --take "
+            + field
+            + "=mine or --take "
+            + field
+            + "=theirs, or --take all=mine.",
         "         ");
   }
 }

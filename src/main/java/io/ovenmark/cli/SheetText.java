@@ -60,8 +60,11 @@ final class SheetText {
     }
     if (sheet.foodsChangedSince()) {
       out.wrapped(
-          "Worked out with today's foods, goals and settings, which changed since; " + sheet.formula()
-              + "@" + sheet.revision() + " shows those of its own day.",
+          "Worked out with today's foods, goals and settings, which changed since; "
+              + sheet.formula()
+              + "@"
+              + sheet.revision()
+              + " shows those of its own day.",
           "  ");
     }
     if (sheet.description() != null) {
@@ -102,12 +105,12 @@ final class SheetText {
         notes.put(line.id(), line.note());
       }
     }
-    table.row(
-        "batch", "", "", Figures.cell(sheet.yield().figures().get(Figure.BATCH_MASS.key())));
+    table.row("batch", "", "", Figures.cell(sheet.yield().figures().get(Figure.BATCH_MASS.key())));
     out.blank();
     out.table(table);
     if (flour) {
-      out.line("* counts as flour" + (approximate ? "; ~ weighed by volume or household measure" : ""));
+      out.line(
+          "* counts as flour" + (approximate ? "; ~ weighed by volume or household measure" : ""));
     } else if (approximate) {
       out.line("~ by volume or household measure");
     }
@@ -225,7 +228,8 @@ final class SheetText {
                       .map(Figure::label)
                       .orElse(unknown.nutrient()));
     }
-    byLine.forEach((line, what) -> out.wrapped("  " + line + ": " + String.join(", ", what), "    "));
+    byLine.forEach(
+        (line, what) -> out.wrapped("  " + line + ": " + String.join(", ", what), "    "));
   }
 
   private void method() {

@@ -22,8 +22,8 @@ final class Table {
   /**
    * A table.
    *
-   * @param columns the heads; one that begins with {@code >} stands to the right, with its column. With
-   *     empty heads only, no line of heads is printed
+   * @param columns the heads; one that begins with {@code >} stands to the right, with its column.
+   *     With empty heads only, no line of heads is printed
    */
   Table(String... columns) {
     List<String> names = new ArrayList<>();
@@ -93,9 +93,7 @@ final class Table {
         String cell = row.get(i);
         line.append(i == 0 ? "" : GAP)
             .append(
-                right.get(i)
-                    ? TextWidth.right(cell, widths[i])
-                    : TextWidth.left(cell, widths[i]));
+                right.get(i) ? TextWidth.right(cell, widths[i]) : TextWidth.left(cell, widths[i]));
       }
       lines.add(line.toString().stripTrailing());
     }

@@ -29,16 +29,19 @@ final class Takes {
       Choice choice =
           side.equals(ours)
               ? Choice.OURS
-              : side.equals(theirs)
-                  ? Choice.THEIRS
-                  : side.equals("before") ? Choice.BASE : null;
+              : side.equals(theirs) ? Choice.THEIRS : side.equals("before") ? Choice.BASE : null;
       if (equals < 1 || choice == null) {
         throw new Refusal(
             Refusal.Reason.INVALID,
             "--take",
             "\"" + take + "\" chooses no side.",
-            "Write the field and the side: water.amount=" + ours + ", water.amount=" + theirs
-                + ", water.amount=before, or all=" + ours + ".");
+            "Write the field and the side: water.amount="
+                + ours
+                + ", water.amount="
+                + theirs
+                + ", water.amount=before, or all="
+                + ours
+                + ".");
       }
       fields.put(take.substring(0, equals).strip(), choice);
     }

@@ -25,24 +25,18 @@ final class TimelineCommand extends DeskCommand {
   private static final List<Figure> KEY_FIGURES =
       List.of(Figure.NET_CARBOHYDRATE, Figure.PROTEIN, Figure.LIQUID_RATIO);
 
-  @Parameters(
-      index = "0",
-      paramLabel = "FORMULA[/VARIANT]",
-      description = "Which line of history.")
+  @Parameters(index = "0", paramLabel = "FORMULA[/VARIANT]", description = "Which line of history.")
   private String line;
 
-  @Option(
-      names = "--limit",
-      paramLabel = "N",
-      description = "Show only the newest N revisions.")
+  @Option(names = "--limit", paramLabel = "N", description = "Show only the newest N revisions.")
   private Integer limit;
 
   @Override
   ExitCode run(Desk desk) {
-    Address address = desk.address(line);
     if (limit != null && limit < 1) {
       throw usage("--limit must be 1 or more.");
     }
+    Address address = desk.address(line);
     Views.TimelineView all = new ShowTimeline(desk).call(address);
     Views.TimelineView answer = limit == null ? all : newest(all, limit);
     print(answer, out -> text(answer, all.revisions().size(), out));
@@ -72,7 +66,9 @@ final class TimelineCommand extends DeskCommand {
     if (answer.editedByHand()) {
       out.wrapped(
           "The file on disk was edited by hand and is not yet a revision; see it with: ovenmark"
-              + " compare " + answer.formula() + "@edited",
+              + " compare "
+              + answer.formula()
+              + "@edited",
           "  ");
     }
     answer.revisions().forEach(entry -> entry(entry, out));
@@ -106,7 +102,9 @@ final class TimelineCommand extends DeskCommand {
       out.wrapped(
           "  " + String.join(" ", entry.changes().stream().map(c -> c.sentence()).toList()), "  ");
     }
-    entry.problems().forEach(each -> out.wrapped("  " + each.where() + ": " + each.message(), "    "));
+    entry
+        .problems()
+        .forEach(each -> out.wrapped("  " + each.where() + ": " + each.message(), "    "));
     if (entry.figures() != null) {
       out.parts("  ", figures(entry), "  ");
     }

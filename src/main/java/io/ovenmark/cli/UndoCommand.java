@@ -13,9 +13,9 @@ import picocli.CommandLine.Parameters;
     name = "undo",
     header = "Take the last change back.",
     description = {
-      "Take the last change of the notebook back, whatever it was: a revision, a bake, a food. The change"
-          + " stays in the history, and undoing once more does it again. Name a variant to take back its"
-          + " own last change."
+      "Take the last change of the notebook back, whatever it was: a revision, a bake, a food. The"
+          + " change stays in the history, and undoing once more does it again. Name a variant to"
+          + " take back its own last change."
     },
     footerHeading = "%nExamples:%n",
     footer = {"  ovenmark undo", "  ovenmark undo seeded-lupin-bun/egg-free"})
@@ -36,7 +36,9 @@ final class UndoCommand extends WritingCommand {
       throw usage(
           "Undo takes back the last change of the whole main line, or of a variant named as"
               + " FORMULA/VARIANT. To take a formula back to an earlier revision use: ovenmark"
-              + " restore " + line.get().line() + "@N");
+              + " restore "
+              + line.get().line()
+              + "@N");
     }
     WriteViews.Undone undone = new UndoLast(desk).call(line, by(desk));
     print(undone, out -> text(undone, out));

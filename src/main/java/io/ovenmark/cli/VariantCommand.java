@@ -14,13 +14,14 @@ import picocli.CommandLine.Parameters;
     name = "variant",
     header = "Branch a variant for another goal.",
     description = {
-      "Branch a variant of a formula for another dietary goal. It begins as the revision it is branched"
-          + " from and has its own revisions from there; improvements of the main line can be carried"
-          + " over later."
+      "Branch a variant of a formula for another dietary goal. It begins as the revision it is"
+          + " branched from and has its own revisions from there; improvements of the main line can"
+          + " be carried over later."
     },
     footerHeading = "%nExample:%n",
     footer =
-        "  ovenmark variant seeded-lupin-bun seed-free --from 2 --note \"For guests without seeds\"")
+        "  ovenmark variant seeded-lupin-bun seed-free --from 2 --note \"For guests without"
+            + " seeds\"")
 final class VariantCommand extends WritingCommand {
   @Parameters(
       index = "0",
@@ -28,7 +29,10 @@ final class VariantCommand extends WritingCommand {
       description = "The formula; FORMULA@N branches from revision N.")
   private String formula;
 
-  @Parameters(index = "1", paramLabel = "NAME", description = "Name of the variant, such as egg-free.")
+  @Parameters(
+      index = "1",
+      paramLabel = "NAME",
+      description = "Name of the variant, such as egg-free.")
   private String name;
 
   @Option(

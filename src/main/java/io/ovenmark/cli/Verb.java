@@ -32,6 +32,11 @@ abstract class Verb implements Callable<Integer> {
     return spec;
   }
 
+  /** Says what goes wrong while a command goes on by itself. */
+  final Complaints complaints() {
+    return root().complaints();
+  }
+
   private Ovenmark root() {
     return (Ovenmark) spec.root().userObject();
   }

@@ -40,8 +40,7 @@ final class WrittenText {
     }
     merged(written.mergedWith(), out);
     if (!written.foodsAdded().isEmpty()) {
-      out.wrapped(
-          "Copied into the pantry: " + String.join(", ", written.foodsAdded()) + ".", "  ");
+      out.wrapped("Copied into the pantry: " + String.join(", ", written.foodsAdded()) + ".", "  ");
     }
     left(written, out);
     remarks(written.remarks(), out);
@@ -67,14 +66,24 @@ final class WrittenText {
   private static void merged(List<WriteViews.RevisionView> others, Output out) {
     if (others.size() > MOST_TOLD) {
       out.wrapped(
-          "Merged with the " + others.size() + " revisions that came in between, "
-              + others.get(0).address() + " to " + others.get(others.size() - 1).address() + ".",
+          "Merged with the "
+              + others.size()
+              + " revisions that came in between, "
+              + others.get(0).address()
+              + " to "
+              + others.get(others.size() - 1).address()
+              + ".",
           "  ");
       return;
     }
     for (WriteViews.RevisionView other : others) {
       out.wrapped(
-          "Merged with " + other.address() + " by " + other.author() + " (“" + other.note()
+          "Merged with "
+              + other.address()
+              + " by "
+              + other.author()
+              + " (“"
+              + other.note()
               + "”), which came in between.",
           "  ");
     }
@@ -89,8 +98,11 @@ final class WrittenText {
         out.wrapped(file + " was there already and stays as it is on disk.", "  ");
       } else {
         out.wrapped(
-            file + " stays on disk as it was edited by hand. To commit it too, merged with this"
-                + " revision: ovenmark revise " + written.revision().formula() + " --base "
+            file
+                + " stays on disk as it was edited by hand. To commit it too, merged with this"
+                + " revision: ovenmark revise "
+                + written.revision().formula()
+                + " --base "
                 + (written.revision().revision() - 1),
             "  ");
       }

@@ -23,6 +23,8 @@ final class CutPicture {
   private static final int COCOA = 0x3d2315;
   private static final int COCOA_CRUMB = 0x6b432a;
   private static final double CRUST_MM = 2.1;
+  private static final double FLAKE = 0.085;
+  private static final double SPECK = 0.075;
   private static final int UPPER_END = 530;
   private static final int BOARD_END = 1056;
 
@@ -198,10 +200,12 @@ final class CutPicture {
     private int crumb(double x, double y) {
       int solid = shape == PieceShape.CUP ? COCOA_CRUMB : CRUMB;
       double damp = damp(x, y);
-      double pore = Texture.cell(seed + 9, x / poreSize, y / (poreSize * 0.8));
-      double large = Texture.cell(seed + 10, x / (poreSize * 2.3), y / (poreSize * 1.7));
+      double wideShare = poreShare * 0.62;
+      double pore = Texture.cell(seed + 9, x / poreSize, y / (poreSize * 0.8), poreShare);
+      double large =
+          Texture.cell(seed + 10, x / (poreSize * 2.3), y / (poreSize * 1.7), wideShare);
       double open = Math.max(0, 1 - pore / poreShare);
-      double wide = Math.max(0, 1 - large / (poreShare * 0.62));
+      double wide = Math.max(0, 1 - large / wideShare);
       double dark = Math.max(Math.min(1, 1.5 * open) * 0.55, Math.min(1, 2 * wide) * 0.75);
       int hollow = shape == PieceShape.CUP ? COCOA : PORE;
       int crumb = CrustColour.blend(solid, hollow, dark * (1 - 0.9 * damp));
@@ -229,12 +233,12 @@ final class CutPicture {
     }
 
     private int seed(int crumb, double x, double y) {
-      double flake = Texture.cell(seed + 13, x / 15, y / 11);
-      if (flake < 0.085) {
+      if (Texture.cell(seed + 13, x / 15, y / 11, FLAKE) < FLAKE) {
         return CrustColour.blend(crumb, 0xa2977a, 0.9);
       }
-      double speck = Texture.cell(seed + 15, x / 5.2, y / 5.2);
-      return speck < 0.075 ? CrustColour.blend(crumb, 0x8a6637, 0.6) : crumb;
+      return Texture.cell(seed + 15, x / 5.2, y / 5.2, SPECK) < SPECK
+          ? CrustColour.blend(crumb, 0x8a6637, 0.6)
+          : crumb;
     }
   }
 }

@@ -17,7 +17,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.Executor;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import java.util.stream.Collectors;
 
 /**
@@ -46,9 +49,9 @@ public final class DemoNotebook {
   private final FormulaWriter formulas;
   private final VariantWriter variants;
   private final RecordWriter records;
-  private final Map<String, byte[]> pictures;
+  private final Map<String, CompletableFuture<byte[]>> pictures;
 
-  private DemoNotebook(Notebook notebook, Map<String, byte[]> pictures) {
+  private DemoNotebook(Notebook notebook, Map<String, CompletableFuture<byte[]>> pictures) {
     this.notebook = notebook;
     this.formulas = new FormulaWriter(notebook);
     this.variants = new VariantWriter(notebook);
@@ -67,23 +70,30 @@ public final class DemoNotebook {
     DemoScript script = DemoScript.load();
     List<DemoEvent> events = script.events();
     By first = by(events.get(0).at());
+    ExecutorService painters =
+        Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
     try (Notebook notebook =
         Notebook.create(folder, NotebookSettings.titled(script.title()), first)) {
-      DemoNotebook demo = new DemoNotebook(notebook, draw(events));
+      DemoNotebook demo = new DemoNotebook(notebook, draw(events, painters));
       for (int i = 0; i < events.size(); i++) {
         demo.apply(events.get(i));
         progress.step(i + 1, events.size());
       }
+    } finally {
+      painters.shutdownNow();
     }
   }
 
-  /** Draws all pictures at once, on as many processors as there are. */
-  private static Map<String, byte[]> draw(List<DemoEvent> events) {
+  /** Begins to draw all pictures, in the order in which they will be wanted. */
+  private static Map<String, CompletableFuture<byte[]>> draw(
+      List<DemoEvent> events, Executor painters) {
     return events.stream()
         .filter(DemoEvent.BakeRecorded.class::isInstance)
         .flatMap(event -> ((DemoEvent.BakeRecorded) event).pictures().stream())
-        .parallel()
-        .collect(Collectors.toMap(DemoPicture::file, DemoPicture::draw));
+        .collect(
+            Collectors.toMap(
+                DemoPicture::file,
+                picture -> CompletableFuture.supplyAsync(picture::draw, painters)));
   }
 
   private void apply(DemoEvent event) {
@@ -122,11 +132,10 @@ public final class DemoNotebook {
     if (!baked.blob().hex().equals(bake.blob())) {
       throw new IllegalStateException(bake.path() + " was not weighed from " + event.address());
     }
-    Map<String, byte[]> files =
-        event.pictures().stream()
-            .map(DemoPicture::file)
-            .collect(
-                Collectors.toMap(Function.identity(), pictures::get, (a, b) -> a, HashMap::new));
+    Map<String, byte[]> files = new HashMap<>();
+    for (DemoPicture picture : event.pictures()) {
+      files.put(picture.file(), pictures.get(picture.file()).join());
+    }
     records.addBake(line(event.address()), bake, files, event.at().note(), by);
   }
 

@@ -10,8 +10,12 @@ final class PieceSurface {
   private static final int PLEATS = 36;
 
   private static final double[] DOME = new double[1026];
+  private static final double[] PLEAT = new double[ANGLES];
 
   static {
+    for (int i = 0; i < ANGLES; i++) {
+      PLEAT[i] = 0.93 + 0.12 * Math.cos(PLEATS * 2 * Math.PI * (i + 0.5) / ANGLES);
+    }
     for (int i = 0; i < DOME.length; i++) {
       double out = Math.min(1, i / 1024.0);
       DOME[i] = 0.62 * Math.pow(1 - Math.pow(out, 2.6), 0.62);
@@ -57,15 +61,29 @@ final class PieceSurface {
       double wave = 0.012 * Texture.noise(seed, 9 * u, 9 * v);
       double dx = 1 - Math.abs(u);
       double dy = PictureLayout.RECTANGLE_DEPTH - Math.abs(v);
-      double corner = Math.hypot(Math.min(0, dx - 0.05), Math.min(0, dy - 0.05));
+      double beyondX = Math.min(0, dx - 0.05);
+      double beyondY = Math.min(0, dy - 0.05);
+      double corner = Math.sqrt(beyondX * beyondX + beyondY * beyondY);
       return Math.min(Math.min(dx, dy), 0.05 - corner) + wave;
     }
     return edges[angle(u, v)] - Math.sqrt(u * u + v * v);
   }
 
+  /**
+   * Which of the angles a place is at. The arc tangent is a polynomial good to a hundredth of an
+   * angle, because it is asked for at each pixel.
+   */
   private static int angle(double u, double v) {
-    double turn = Math.atan2(v, u) / (2 * Math.PI) + 1;
-    return (int) (turn * ANGLES) % ANGLES;
+    double across = Math.abs(u);
+    double up = Math.abs(v);
+    double longer = Math.max(across, up);
+    double t = longer == 0 ? 0 : Math.min(across, up) / longer;
+    double s = t * t;
+    double turn = ((-0.0464964749 * s + 0.15931422) * s - 0.327622764) * s * t + t;
+    turn = up > across ? Math.PI / 2 - turn : turn;
+    turn = u < 0 ? Math.PI - turn : turn;
+    turn = v < 0 ? 2 * Math.PI - turn : turn;
+    return (int) (turn * (ANGLES / (2 * Math.PI))) & ANGLES - 1;
   }
 
   /** How much of a place is paper cup: 0 is cake, 1 is paper. */
@@ -80,7 +98,7 @@ final class PieceSurface {
 
   /** How light the pleats of a paper cup are at a place. */
   double pleat(double u, double v) {
-    return 0.93 + 0.12 * Math.cos(PLEATS * Math.atan2(v, u));
+    return PLEAT[angle(u, v)];
   }
 
   /** Height of the surface at a place, of which the distance from the edge is known. */
@@ -112,8 +130,8 @@ final class PieceSurface {
   }
 
   private static double prick(double u, double v) {
-    double x = Math.IEEEremainder(u + 0.17, 0.34);
-    double y = Math.IEEEremainder(v + 0.15, 0.30);
+    double x = u - 0.34 * Math.floor(u / 0.34) - 0.17;
+    double y = v - 0.30 * Math.floor(v / 0.30) - 0.15;
     double away = Math.sqrt(x * x + y * y);
     return away < 0.035 ? 0.05 * (1 - away / 0.035) : 0;
   }

@@ -63,15 +63,21 @@ final class Texture {
     return sum;
   }
 
-  /** Distance to the nearest of points strewn one to a unit square: small within a pore. */
-  static double cell(long seed, double x, double y) {
+  /**
+   * Distance to the nearest of points strewn one to a unit square: small within a pore.
+   *
+   * @param reach what lies farther away does not count and gives this distance; the smaller, the
+   *     fewer squares are looked at
+   */
+  static double cell(long seed, double x, double y, double reach) {
     int corner = corner(seed);
-    int column = (int) Math.floor(x);
-    int row = (int) Math.floor(y);
-    double nearest = 9;
-    for (int i = column - 1; i <= column + 1; i++) {
+    int lastColumn = (int) Math.floor(x + reach);
+    int firstRow = (int) Math.floor(y - reach);
+    int lastRow = (int) Math.floor(y + reach);
+    double nearest = reach * reach;
+    for (int i = (int) Math.floor(x - reach); i <= lastColumn; i++) {
       int at = (i + corner & MASK) << 8;
-      for (int j = row - 1; j <= row + 1; j++) {
+      for (int j = firstRow; j <= lastRow; j++) {
         int index = at | (j + (corner >> 8) & MASK);
         double dx = i + TABLE[index] - x;
         double dy = j + TABLE[index ^ 0x5a5a] - y;

@@ -8,6 +8,8 @@ import java.awt.Graphics2D;
 import java.awt.RadialGradientPaint;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
 import java.awt.geom.RoundRectangle2D;
 import java.util.List;
 
@@ -80,11 +82,16 @@ final class TrayPicture {
     int top = 30;
     int bottom = PictureLayout.TRAY_BOTTOM;
     Graphics2D graphics = sheet.graphics();
+    graphics.setColor(new Color(0, 0, 0, 9));
     for (int i = 14; i > 0; i--) {
-      graphics.setColor(new Color(0, 0, 0, 9));
-      graphics.fill(
+      Path2D shadow = new Path2D.Double(Path2D.WIND_EVEN_ODD);
+      shadow.append(
           new RoundRectangle2D.Double(
-              left - i + 5, top - i + 9, right - left + 2.0 * i, bottom - top + 2.0 * i, 50, 50));
+              left - i + 5, top - i + 9, right - left + 2.0 * i, bottom - top + 2.0 * i, 50, 50),
+          false);
+      shadow.append(
+          new Rectangle2D.Double(left + 40, top + 40, right - left - 80, bottom - top - 80), false);
+      graphics.fill(shadow);
     }
     graphics.setColor(new Color(CrustColour.lit(TRAY, 0.8)));
     graphics.fill(new RoundRectangle2D.Double(left, top, right - left, bottom - top, 40, 40));

@@ -5,7 +5,6 @@ import io.ovenmark.bake.FindingVocabulary;
 import io.ovenmark.bake.Photo;
 import io.ovenmark.bake.Piece;
 import io.ovenmark.measure.Temperature;
-import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -28,7 +27,7 @@ final class BakeViews {
         bake.address(),
         bake.blob(),
         List.copyOf(revisions),
-        bake.time().toString(),
+        Json.time(bake.time()),
         bake.baker().orElse(null),
         bake.ambient().orElse(null),
         bake.note().orElse(null),
@@ -73,7 +72,7 @@ final class BakeViews {
     return new Views.PhotoView(
         photo.file(),
         photo.caption().orElse(null),
-        photo.taken().map(OffsetDateTime::toString).orElse(null),
+        photo.taken().map(Json::time).orElse(null),
         photo.marks().stream()
             .map(mark -> new Views.MarkView(mark.piece(), mark.x(), mark.y()))
             .toList());

@@ -140,8 +140,7 @@ public final class CarryOver {
     return merged;
   }
 
-  private static Map<String, Choice> among(
-      Choices choices, List<Conflict> conflicts) {
+  private static Map<String, Choice> among(Choices choices, List<Conflict> conflicts) {
     try {
       return choices.among(conflicts);
     } catch (IllegalArgumentException e) {

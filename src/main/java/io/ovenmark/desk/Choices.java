@@ -13,7 +13,8 @@ import java.util.TreeMap;
 /**
  * Which side a person takes where two sides contradict each other.
  *
- * @param fields by field, such as {@code lines.water.amount}; the word {@code lines.} may be left out
+ * @param fields by field, such as {@code lines.water.amount}; the word {@code lines.} may be left
+ *     out
  * @param rest the side for every other field; empty to leave them open
  */
 public record Choices(Map<String, Choice> fields, Optional<Choice> rest) {
@@ -34,8 +35,8 @@ public record Choices(Map<String, Choice> fields, Optional<Choice> rest) {
   /**
    * The choices for conflicts at hand.
    *
-   * @throws IllegalArgumentException with a sentence and, after a line break, a remedy, when a field
-   *     is none of them
+   * @throws IllegalArgumentException with a sentence and, after a line break, a remedy, when a
+   *     field is none of them
    */
   Map<String, Choice> among(List<Conflict> conflicts) {
     List<String> open = conflicts.stream().map(Conflict::path).toList();
@@ -55,7 +56,9 @@ public record Choices(Map<String, Choice> fields, Optional<Choice> rest) {
             });
     if (!unknown.isEmpty()) {
       throw new IllegalArgumentException(
-          "Nothing is to be chosen at \"" + unknown.get(0) + "\".\n"
+          "Nothing is to be chosen at \""
+              + unknown.get(0)
+              + "\".\n"
               + (open.isEmpty()
                   ? "There is no conflict."
                   : "Choose for " + String.join(", ", open) + "."));

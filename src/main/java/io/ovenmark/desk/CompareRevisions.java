@@ -116,7 +116,7 @@ public final class CompareRevisions {
             revision.address().variant().orElse(null),
             revision.number(),
             revision.commit().hex(),
-            revision.time().toString(),
+            Json.time(revision.time()),
             revision.author().name(),
             revision.note(),
             sheet.worksheet().formula().name()));

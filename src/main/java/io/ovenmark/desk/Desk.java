@@ -109,7 +109,7 @@ public final class Desk implements AutoCloseable {
   private boolean exists(Address address) {
     return notebook.latest().formulaBlob(address.formula()).isPresent()
         || notebook.isKnown(address.formula())
-        || notebook.handEdits().containsKey(address.formula());
+        || notebook.handEdit(address.formula()).isPresent();
   }
 
   private Refusal noFormula(String slug) {

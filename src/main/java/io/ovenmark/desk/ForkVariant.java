@@ -14,7 +14,7 @@ import java.util.Optional;
  *
  * <pre>{@code
  * new ForkVariant(desk)
- *     .call(Address.parse("seeded-lupin-bun@7"), "egg-free", Optional.of("egg-free-bun"), "Why", by);
+ *     .call(Address.parse("wheat-bun@2"), "egg-free", Optional.of("egg-free-bun"), "Why", by);
  * }</pre>
  */
 public final class ForkVariant {

@@ -39,7 +39,7 @@ public record HandEditedFile(String path, Path place, byte[] bytes, Instant modi
 
   /** Finds the file of a formula; empty when it was not edited. */
   static Optional<HandEditedFile> of(Notebook notebook, String formula) {
-    HandEdit edit = notebook.handEdits().get(formula);
+    HandEdit edit = notebook.handEdit(formula).orElse(null);
     if (edit == null) {
       return Optional.empty();
     }

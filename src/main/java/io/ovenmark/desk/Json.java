@@ -6,6 +6,8 @@ import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import java.time.OffsetDateTime;
+import java.time.format.DateTimeFormatter;
 
 /**
  * Writes the records of answers as JSON: names in snake case, {@code null} for what is unknown or
@@ -33,6 +35,16 @@ public final class Json {
     public DefaultPrettyPrinter createInstance() {
       return new LineBreaks();
     }
+  }
+
+  /**
+   * A time as answers state it.
+   *
+   * @param time the time
+   * @return ISO 8601 with seconds and offset, such as {@code 2026-03-01T08:05:00+01:00}
+   */
+  static String time(OffsetDateTime time) {
+    return DateTimeFormatter.ISO_OFFSET_DATE_TIME.format(time);
   }
 
   /**

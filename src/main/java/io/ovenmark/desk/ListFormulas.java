@@ -74,7 +74,7 @@ public final class ListFormulas {
         formula.flatMap(Formula::reference).orElse(null),
         newest.number(),
         newest.address().toString(),
-        newest.time().toString(),
+        Json.time(newest.time()),
         newest.note(),
         worksheet.map(ShowFormula::ratios).orElse(null),
         worksheet.map(w -> FigureSet.of(w.macros().get(Basis.PIECE))).orElse(null),
@@ -103,7 +103,7 @@ public final class ListFormulas {
               desk.readable(newest).flatMap(Formula::goal).orElse(null),
               goal.map(check -> check.goal().name()).orElse(null),
               goal.map(check -> GoalViews.met(check.outcome())).orElse(null),
-              newest.time().toString(),
+              Json.time(newest.time()),
               newest.note()));
     }
     return entries;

@@ -69,7 +69,8 @@ public final class NewFormula {
    * @param note why, not blank
    * @param by who and when
    * @return what was committed
-   * @throws Refusal when there is one of that short name, a food is unknown, or there is no such goal
+   * @throws Refusal when there is one of that short name, a food is unknown, or there is no such
+   *     goal
    */
   public WriteViews.RevisionWritten call(
       Formula formula, Optional<String> shortName, String note, By by) {
@@ -102,7 +103,8 @@ public final class NewFormula {
     String slug = Slug.of(name, fallback);
     if (slug.equals(fallback)) {
       remarks.add(
-          "The name has no letter a-z, so the formula is filed as \"" + slug
+          "The name has no letter a-z, so the formula is filed as \""
+              + slug
               + "\"; its name is kept as it is written.");
     }
     return slug;

@@ -47,8 +47,7 @@ public final class RestoreRevision {
     }
     Revision wanted = desk.notebook().revision(earlier);
     Address line = WriteParts.line(into);
-    ReviseOutcome outcome =
-        new FormulaWriter(desk.notebook()).restore(wanted, line, note, by);
+    ReviseOutcome outcome = new FormulaWriter(desk.notebook()).restore(wanted, line, note, by);
     if (outcome instanceof ReviseOutcome.SameAsLatest same) {
       return ReviseFormula.unsaved("unchanged", wanted, same.latest(), List.of(), List.of());
     }

@@ -19,8 +19,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Commits the next revision of a formula: from short edits, from a whole file, or from the file that
- * was edited by hand. A proposal is drawn up first, so that it can be looked at before it is
+ * Commits the next revision of a formula: from short edits, from a whole file, or from the file
+ * that was edited by hand. A proposal is drawn up first, so that it can be looked at before it is
  * committed.
  *
  * <pre>{@code
@@ -147,9 +147,9 @@ public final class ReviseFormula {
   }
 
   /**
-   * Takes the file that was edited by hand. It counts as an edit of the revision named; when none is
-   * named, of the newest, or of the newest that was there when the file was last written, so that a
-   * revision which came in between is merged and not overwritten.
+   * Takes the file that was edited by hand. It counts as an edit of the revision named; when none
+   * is named, of the newest, or of the newest that was there when the file was last written, so
+   * that a revision which came in between is merged and not overwritten.
    *
    * @param base a line of history, or the revision that was edited
    * @return what would be committed
@@ -174,8 +174,7 @@ public final class ReviseFormula {
       return new Proposal(line, Optional.empty(), formula, found);
     }
     boolean named = base.point().kind() != Address.Point.Kind.LATEST;
-    Revision revision =
-        named ? notebook.revision(base) : file.base(notebook.revisions(line));
+    Revision revision = named ? notebook.revision(base) : file.base(notebook.revisions(line));
     return new Proposal(line, Optional.of(revision), formula, found);
   }
 
@@ -186,7 +185,10 @@ public final class ReviseFormula {
           Refusal.Reason.INVALID,
           asked.line(),
           "The files on disk belong to "
-              + line.map(Address::line).orElse("another branch") + ", not to " + asked.line() + ".",
+              + line.map(Address::line).orElse("another branch")
+              + ", not to "
+              + asked.line()
+              + ".",
           "Change fields with --set, or name a file with --file.");
     }
     return line.get();
@@ -245,19 +247,19 @@ public final class ReviseFormula {
    * @return committed, unchanged, or a conflict with both sides
    * @throws Refusal when a food is unknown, the note is blank or a choice has no place
    */
-  public WriteViews.RevisionWritten call(
-      Proposal proposal, String note, Choices choices, By by) {
+  public WriteViews.RevisionWritten call(Proposal proposal, String note, Choices choices, By by) {
     boolean sameGoal =
         proposal.base().isPresent()
-            && desk.notebook().formula(proposal.base().get()).goal().equals(proposal.edited().goal());
+            && desk.notebook()
+                .formula(proposal.base().get())
+                .goal()
+                .equals(proposal.edited().goal());
     if (!sameGoal) {
       WriteParts.requireGoal(desk.notebook().latest(proposal.line()), proposal.edited());
     }
     FormulaWriter writer = new FormulaWriter(desk.notebook());
     if (proposal.base().isEmpty()) {
-      return saved(
-          proposal,
-          writer.create(proposal.line().formula(), proposal.edited(), note, by));
+      return saved(proposal, writer.create(proposal.line().formula(), proposal.edited(), note, by));
     }
     Revision base = proposal.base().get();
     boolean weighed = proposal.disk().isPresent() && isWeighed(proposal) && isNewest(base);
@@ -276,7 +278,8 @@ public final class ReviseFormula {
     if (outcome instanceof ReviseOutcome.SameAsLatest same) {
       List<String> settled =
           proposal.disk().stream()
-              .filter(file -> file.settle(FormulaCodec.write(desk.notebook().formula(same.latest()))))
+              .filter(
+                  file -> file.settle(FormulaCodec.write(desk.notebook().formula(same.latest()))))
               .map(file -> file.path() + " is written in the notebook's own form again.")
               .toList();
       return unsaved("unchanged", base, same.latest(), List.of(), settled);
@@ -337,8 +340,7 @@ public final class ReviseFormula {
 
   private static WriteViews.RevisionWritten conflict(
       Revision base, Revision latest, Merged.Conflicting open) {
-    return unsaved(
-        "conflict", base, latest, WriteParts.conflicts(open.conflicts()), open.notes());
+    return unsaved("conflict", base, latest, WriteParts.conflicts(open.conflicts()), open.notes());
   }
 
   static WriteViews.RevisionWritten unsaved(

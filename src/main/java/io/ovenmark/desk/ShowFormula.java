@@ -63,7 +63,7 @@ public final class ShowFormula {
             revision.number(),
             revision.commit().hex(),
             revision.blob().hex(),
-            revision.time().toString(),
+            Json.time(revision.time()),
             revision.author().name(),
             revision.note(),
             revision.details().isEmpty() ? null : revision.details(),
@@ -85,7 +85,7 @@ public final class ShowFormula {
           "Check the branch out first with: git checkout " + address.branch());
     }
     String file = "formulas/" + address.formula() + ".json";
-    HandEdit edit = desk.notebook().handEdits().get(address.formula());
+    HandEdit edit = desk.notebook().handEdit(address.formula()).orElse(null);
     if (edit == null) {
       throw new Refusal(
           Refusal.Reason.NOT_FOUND,

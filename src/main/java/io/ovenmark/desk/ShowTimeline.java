@@ -82,7 +82,7 @@ public final class ShowTimeline {
         sheet.flatMap(Desk.Sheet::goal).map(GoalViews::view).orElse(null),
         entries,
         new ListFormulas(desk).variants(slug, bakes),
-        notebook.handEdits().containsKey(slug),
+        notebook.handEdit(slug).isPresent(),
         Refusals.views(notebook.bakeProblems(slug)));
   }
 
@@ -146,7 +146,7 @@ public final class ShowTimeline {
         revision.address().variant().orElse(null),
         revision.commit().hex(),
         revision.blob().hex(),
-        revision.time().toString(),
+        Json.time(revision.time()),
         revision.author().name(),
         revision.note(),
         revision.details().isEmpty() ? null : revision.details(),

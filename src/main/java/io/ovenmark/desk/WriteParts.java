@@ -58,7 +58,8 @@ final class WriteParts {
         "goal",
         "There is no goal \"" + goal + "\" in this notebook.",
         (goals.isEmpty() ? "" : "Its goals are " + String.join(", ", goals) + ". ")
-            + "Add one with: ovenmark goal add " + goal);
+            + "Add one with: ovenmark goal add "
+            + goal);
   }
 
   /** The line of history that an address stands on. */
@@ -72,8 +73,11 @@ final class WriteParts {
         .filter(unknown -> unknown.nutrient().equals("mass"))
         .map(
             unknown ->
-                "How much " + unknown.line().replace('-', ' ') + " weighs is not known: "
-                    + unknown.why() + ".")
+                "How much "
+                    + unknown.line().replace('-', ' ')
+                    + " weighs is not known: "
+                    + unknown.why()
+                    + ".")
         .toList();
   }
 

@@ -46,11 +46,11 @@ public final class WriteViews {
    * @param revision the new revision; when nothing was committed the newest one
    * @param base the revision that was edited, or null for a new formula
    * @param changes what it changes against the revision before; empty when there is none
-   * @param comparison the revision before against the new one, or null when there is none or nothing
-   *     was committed
+   * @param comparison the revision before against the new one, or null when there is none or
+   *     nothing was committed
    * @param mergedWith revisions of others that came in between and are merged in, oldest first
-   * @param conflicts what both sides changed, {@code ours} being what was to be committed and {@code
-   *     theirs} the newest revision
+   * @param conflicts what both sides changed, {@code ours} being what was to be committed and
+   *     {@code theirs} the newest revision
    * @param foodsAdded short names of foods copied from the built-in table into the pantry
    * @param leftAsEditedByHand files that stay on disk as somebody edited them
    * @param remarks sentences about what else a person should know
@@ -98,8 +98,8 @@ public final class WriteViews {
    *     choose)
    * @param revision the variant's newest revision
    * @param from the newest revision of the main line
-   * @param changes what changes in the variant's formula; where both sides contradict each other the
-   *     variant's version is kept in a preview
+   * @param changes what changes in the variant's formula; where both sides contradict each other
+   *     the variant's version is kept in a preview
    * @param conflicts what both sides changed, {@code ours} being the variant and {@code theirs} the
    *     main line
    * @param notes what to know although it needs no choice
@@ -137,8 +137,7 @@ public final class WriteViews {
    * @param commit the commit that takes it back
    * @param formulas what it did to formulas
    */
-  public record Undone(
-      String line, String undone, String commit, List<UndoneFormula> formulas) {}
+  public record Undone(String line, String undone, String commit, List<UndoneFormula> formulas) {}
 
   /**
    * What taking a change back did to a formula.

@@ -89,7 +89,12 @@ public record Formula(
    * @return the line, empty when there is none
    */
   public Optional<Line> line(String id) {
-    return lines.stream().filter(line -> line.id().equals(id)).findFirst();
+    for (Line line : lines) {
+      if (line.id().equals(id)) {
+        return Optional.of(line);
+      }
+    }
+    return Optional.empty();
   }
 
   /**

@@ -9,6 +9,7 @@ import io.ovenmark.notebook.store.CommitId;
 import io.ovenmark.notebook.store.GitStore;
 import io.ovenmark.notebook.store.StoreException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,8 +18,14 @@ import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
-/** The bakes of formulas and their photos, on the main line and on all variants. */
+/**
+ * The bakes of formulas and their photos, on the main line and on all variants. What was read is
+ * kept by the ids of the folders it was read from, and the branches are looked at each time.
+ */
 final class BakeShelf {
+  /** For how many formulas the bakes are kept. */
+  private static final int KEPT = 512;
+
   private final GitStore store;
   private final Folders folders;
   private final Decoder decoder;
@@ -26,6 +33,18 @@ final class BakeShelf {
 
   /** What was found: the bakes that can be read, and what is wrong with the others. */
   private record Found(List<Bake> bakes, List<Problem> problems) {}
+
+  /** Folders by their ids, the first line's first. */
+  private record Place(String formula, List<String> folders) {}
+
+  private final Map<Place, Found> known =
+      Collections.synchronizedMap(
+          new LinkedHashMap<>(64, 0.75f, true) {
+            @Override
+            protected boolean removeEldestEntry(Map.Entry<Place, Found> eldest) {
+              return size() > KEPT;
+            }
+          });
 
   BakeShelf(GitStore store, Folders folders, Decoder decoder, Revisions revisions) {
     this.store = store;
@@ -52,9 +71,31 @@ final class BakeShelf {
   }
 
   private Found find(String formula) {
+    List<CommitId> heads = new ArrayList<>();
+    List<String> ids = new ArrayList<>();
+    for (Address line : revisions.lines(formula)) {
+      Optional<CommitId> head = store.head(line.branch());
+      Optional<String> id = head.flatMap(each -> folders.treeId(each, Layout.bakes(formula)));
+      if (id.isPresent() && !ids.contains(id.get())) {
+        heads.add(head.get());
+        ids.add(id.get());
+      }
+    }
+    Place place = new Place(formula, List.copyOf(ids));
+    Found found = known.get(place);
+    if (found == null) {
+      found = read(formula, heads);
+      if (found.problems().isEmpty()) {
+        known.put(place, found);
+      }
+    }
+    return found;
+  }
+
+  private Found read(String formula, List<CommitId> heads) {
     List<Bake> bakes = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
-    files(formula)
+    files(formula, heads)
         .forEach(
             (path, blob) -> {
               try {
@@ -66,24 +107,21 @@ final class BakeShelf {
               }
             });
     bakes.sort(Comparator.comparing(Bake::time).thenComparing(Bake::id));
-    return new Found(bakes, problems);
+    return new Found(List.copyOf(bakes), List.copyOf(problems));
   }
 
-  /** The files by path; where several lines have one, as the first line has it. */
-  private Map<String, BlobId> files(String formula) {
+  /** The files by path; where several heads have one, as the first has it. */
+  private Map<String, BlobId> files(String formula, List<CommitId> heads) {
     Map<String, BlobId> files = new LinkedHashMap<>();
-    for (Address line : revisions.lines(formula)) {
-      Optional<CommitId> head = store.head(line.branch());
-      if (head.isPresent()) {
-        folders
-            .list(head.get(), Layout.bakes(formula))
-            .forEach(
-                (path, blob) -> {
-                  if (Layout.isBake(path)) {
-                    files.putIfAbsent(path, blob);
-                  }
-                });
-      }
+    for (CommitId head : heads) {
+      folders
+          .list(head, Layout.bakes(formula))
+          .forEach(
+              (path, blob) -> {
+                if (Layout.isBake(path)) {
+                  files.putIfAbsent(path, blob);
+                }
+              });
     }
     return files;
   }

@@ -2,6 +2,7 @@ package io.ovenmark.notebook;
 
 import io.ovenmark.bake.Bake;
 import io.ovenmark.formula.Formula;
+import io.ovenmark.formula.Line;
 import io.ovenmark.goal.Goal;
 import io.ovenmark.notebook.store.BlobId;
 import io.ovenmark.notebook.store.CommitId;
@@ -9,6 +10,7 @@ import io.ovenmark.pantry.Food;
 import io.ovenmark.worksheet.Policy;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
 
 /**
  * What a notebook holds at one commit: the foods, goals and settings that the figures of a formula
@@ -171,7 +173,11 @@ public final class Contents {
   public String figuresKey(Formula formula) {
     StringBuilder key = new StringBuilder(id(Layout.SETTINGS));
     key.append(formula.goal().map(slug -> id(Layout.goal(slug))).orElse("-"));
-    formula.lines().forEach(line -> key.append(id(Layout.food(line.food()))));
+    SortedMap<String, BlobId> pantry = folders.list(commit, Layout.PANTRY);
+    for (Line line : formula.lines()) {
+      BlobId food = pantry.get(Layout.food(line.food()));
+      key.append(food == null ? "-" : food.hex());
+    }
     return key.toString();
   }
 

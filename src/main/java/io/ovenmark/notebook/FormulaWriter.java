@@ -89,7 +89,7 @@ public final class FormulaWriter {
    * @throws Refusal when a food is unknown or the note is blank
    */
   public ReviseOutcome revise(Revision base, Formula edited, String note, By by) {
-    return write(base, Content.of(edited), List.of(notebook.latest()), note, by, Map.of());
+    return write(base, Content.of(edited), places(base), note, by, Map.of());
   }
 
   /**
@@ -107,8 +107,12 @@ public final class FormulaWriter {
     String names = earlier.address() + " " + earlier.commit().hex();
     byte[] bytes = notebook.store().read(earlier.blob());
     Content content = new Content(notebook.formula(earlier), bytes, true);
-    List<Contents> places = List.of(notebook.latest(), notebook.at(earlier.commit()));
-    return write(newest, content, places, note, by, Map.of(RESTORES, names));
+    return write(newest, content, places(earlier), note, by, Map.of(RESTORES, names));
+  }
+
+  /** Where foods and goals are looked for that a branch lacks. */
+  private List<Contents> places(Revision revision) {
+    return List.of(notebook.latest(), notebook.at(revision.commit()));
   }
 
   /**
@@ -124,7 +128,7 @@ public final class FormulaWriter {
    */
   public ReviseOutcome commitEdited(String slug, String note, By by) {
     String path = Layout.formula(slug);
-    HandEdit edit = notebook.handEdits().get(slug);
+    HandEdit edit = notebook.handEdit(slug).orElse(null);
     if (edit == null) {
       throw new Refusal(
           Refusal.Reason.INVALID,
@@ -144,7 +148,7 @@ public final class FormulaWriter {
     Address line = notebook.lineOnDisk(slug).orElseThrow(() -> elsewhere(slug));
     if (edit.committed().isPresent()) {
       Revision base = edited(line, edit.committed().get());
-      return write(base, content, List.of(notebook.latest()), note, by, Map.of());
+      return write(base, content, places(base), note, by, Map.of());
     }
     if (line.variant().isPresent()) {
       throw elsewhere(slug);

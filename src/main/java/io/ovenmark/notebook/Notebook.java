@@ -320,6 +320,19 @@ public final class Notebook implements AutoCloseable {
   }
 
   /**
+   * Whether a formula was edited by hand on disk and is not yet a revision; quicker than asking for
+   * all.
+   *
+   * @param formula its slug
+   * @return the edit; empty when the file is as it was committed
+   */
+  public Optional<HandEdit> handEdit(String formula) {
+    return store.handEdits(Layout.formula(formula)).stream()
+        .filter(edit -> edit.path().equals(Layout.formula(formula)))
+        .findFirst();
+  }
+
+  /**
    * The id that Git gives a content.
    *
    * @param bytes the content

@@ -93,9 +93,8 @@ final class Revisions {
   int forkNumber(Address variant) {
     return history
         .fork(variant.branch())
-        .map(commit -> history.formulaAt(commit, Layout.formula(variant.formula())))
-        .filter(entries -> !entries.isEmpty())
-        .map(entries -> entries.get(entries.size() - 1).number())
+        .flatMap(commit -> history.latestAt(commit, Layout.formula(variant.formula())))
+        .map(Entry::number)
         .orElse(0);
   }
 

@@ -34,7 +34,8 @@ class BadInputTest {
       delimiter = '|',
       value = {
         "{\"name\":\"Bun\",\"lines\":[ | bad.json:1:24 | The file ends before it is complete.",
-        "{\"name\":\"Bun\",\"yield\":{\"pieces\":0}} | bad.json:1:33, field yield.pieces | The number 0",
+        "{\"name\":\"Bun\",\"yield\":{\"pieces\":0}} | bad.json:1:33, field yield.pieces | The"
+            + " number 0",
         "{\"lines\":[]} | bad.json | ",
         "{\"name\":\"Bun\",\"lines\":[{\"food\":\"water\",\"amount\":\"1e308 g\"}]}"
             + " | bad.json:1:49, field lines[0].amount | The amount \"1e308 g\"",
@@ -113,9 +114,15 @@ class BadInputTest {
 
   @ParameterizedTest
   @CsvSource({
-    "new,Bun,--as,../../etc", "new,Bun,--as,a/b", "new,Bun,--as,C:bun", "show,../notebook,--json,",
-    "show,/etc/passwd,--json,", "variant,seeded-lupin-bun,../x,", "show,seeded-lupin-bun@-1,--json,",
-    "show,seeded-lupin-bun@99,--json,", "show,seeded-lupin-bun/nut-free,--json,",
+    "new,Bun,--as,../../etc",
+    "new,Bun,--as,a/b",
+    "new,Bun,--as,C:bun",
+    "show,../notebook,--json,",
+    "show,/etc/passwd,--json,",
+    "variant,seeded-lupin-bun,../x,",
+    "show,seeded-lupin-bun@-1,--json,",
+    "show,seeded-lupin-bun@99,--json,",
+    "show,seeded-lupin-bun/nut-free,--json,",
     "revise,seeded-lupin-bun,--file,.."
   })
   void whatLeadsOutsideOrNowhereIsRefused(String verb, String first, String second, String third) {
@@ -130,12 +137,23 @@ class BadInputTest {
   void namesAndNotesCannotDriveTheTerminal() {
     bench.must("new", "<script>alert(1)</script>\u001B]0;x\u0007", "--as", "odd");
     bench.must(
-        "revise", "odd", "--add", "water=1g", "--set", "water.note=\u009B31m\u202Ered", "--note",
+        "revise",
+        "odd",
+        "--add",
+        "water=1g",
+        "--set",
+        "water.note=\u009B31m\u202Ered",
+        "--note",
         "a\u001B[2Jb\u007F");
     for (String[] words :
         new String[][] {
-          {"show", "odd"}, {"timeline", "odd"}, {"compare", "odd"}, {"list"}, {"show", "odd", "--json"},
-          {"show", "odd\u001B[31m"}, {"list", "--odd\u001B[31m"}
+          {"show", "odd"},
+          {"timeline", "odd"},
+          {"compare", "odd"},
+          {"list"},
+          {"show", "odd", "--json"},
+          {"show", "odd\u001B[31m"},
+          {"list", "--odd\u001B[31m"}
         }) {
       Bench.Result result = bench.run(words);
       assertThat((result.out() + result.err()).codePoints().filter(c -> c != '\n'))

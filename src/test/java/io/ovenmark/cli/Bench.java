@@ -10,13 +10,14 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine;
 
 /**
- * A command line for tests: its own folder and output, and a clock that moves on by a minute with each
- * command.
+ * A command line for tests: its own folder and output, and a clock that moves on by a minute with
+ * each command.
  *
  * <pre>{@code
  * Bench bench = new Bench(folder);
@@ -103,7 +104,7 @@ final class Bench {
   CommandLine commandLine() {
     Surroundings surroundings =
         surroundings(Clock.systemUTC(), new StringWriter(), new StringWriter());
-    return Ovenmark.commandLine(new Ovenmark(surroundings), null);
+    return Ovenmark.commandLine(new Ovenmark(surroundings, List.of()));
   }
 
   private Surroundings surroundings(Clock clock, StringWriter out, StringWriter err) {
@@ -112,9 +113,11 @@ final class Bench {
         new PrintWriter(err),
         new ByteArrayInputStream(input),
         folder,
+        folder,
         clock,
         "bench",
-        name -> Optional.ofNullable(environment.get(name)));
+        name -> Optional.ofNullable(environment.get(name)),
+        () -> {});
   }
 
   /** Runs a command that must be done. */

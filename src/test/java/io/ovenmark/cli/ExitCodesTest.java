@@ -58,8 +58,16 @@ class ExitCodesTest {
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "lst", "", "show", "show a b", "list --colour", "timeline a --limit many", "new",
-        "revise a --base 0 --set x=1g --note n", "timeline a --limit 0", "revise a --set"
+        "lst",
+        "",
+        "show",
+        "show a b",
+        "list --colour",
+        "timeline a --limit many",
+        "new",
+        "revise a --base 0 --set x=1g --note n",
+        "timeline a --limit 0",
+        "revise a --set"
       })
   void wrongUsageIsTwo(String line) {
     Bench bench = Saltmarsh.empty(folder);

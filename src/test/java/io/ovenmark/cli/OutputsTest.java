@@ -123,9 +123,16 @@ class OutputsTest {
   @Test
   void aConflictShowsBothSidesAndTheWayOut() {
     assertThat(
-            bench.run(
-                    "revise", "seeded-lupin-bun@2", "--set", "water=200g", "--set",
-                    "bake.minutes=26", "--note", "Wetter")
+            bench
+                .run(
+                    "revise",
+                    "seeded-lupin-bun@2",
+                    "--set",
+                    "water=200g",
+                    "--set",
+                    "bake.minutes=26",
+                    "--note",
+                    "Wetter")
                 .err())
         .isEqualTo(
             """

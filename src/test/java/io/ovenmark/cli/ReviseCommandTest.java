@@ -48,9 +48,20 @@ class ReviseCommandTest {
   void fieldsAreChangedInTheOrderGiven() {
     Bench.Result result =
         bench.must(
-            "revise", "seeded-lupin-bun", "--add", "caraway=2g after salt", "--set",
-            "caraway.note=crushed", "--set", "water+=4g", "--replace",
-            "butter-unsalted=oil-coconut 18 g", "--remove", "flaxseed", "--note", "Coconut and seed");
+            "revise",
+            "seeded-lupin-bun",
+            "--add",
+            "caraway=2g after salt",
+            "--set",
+            "caraway.note=crushed",
+            "--set",
+            "water+=4g",
+            "--replace",
+            "butter-unsalted=oil-coconut 18 g",
+            "--remove",
+            "flaxseed",
+            "--note",
+            "Coconut and seed");
     assertThat(result.out())
         .startsWith("seeded-lupin-bun@4 · 2026-03-02 ")
         .contains(
@@ -88,8 +99,18 @@ class ReviseCommandTest {
   @Test
   void aNoteFromManyChangesStaysShort() {
     bench.must(
-        "revise", "seeded-lupin-bun", "--set", "water=192g", "--set", "salt=5g", "--set",
-        "flaxseed=40g", "--set", "bake.minutes=26", "--set", "yield.pieces=8",
+        "revise",
+        "seeded-lupin-bun",
+        "--set",
+        "water=192g",
+        "--set",
+        "salt=5g",
+        "--set",
+        "flaxseed=40g",
+        "--set",
+        "bake.minutes=26",
+        "--set",
+        "yield.pieces=8",
         "--note-from-changes");
     assertThat(bench.must("timeline", "seeded-lupin-bun", "--limit", "1").out())
         .containsPattern("“Flaxseed 45 g → 40 g .*; \\d more changes”");
@@ -108,7 +129,8 @@ class ReviseCommandTest {
     Bench.Result result =
         bench.must("revise", "seeded-lupin-bun@2", "--set", "salt=5g", "--note", "Salt by mass");
     assertThat(result.out())
-        .contains("Merged with seeded-lupin-bun@3 by Ines (“Crumb was dry”), which came in between.\n")
+        .contains(
+            "Merged with seeded-lupin-bun@3 by Ines (“Crumb was dry”), which came in between.\n")
         .contains("Table salt 3/4 tsp → 5 g.");
     assertThat(amount("seeded-lupin-bun@4", "water")).isEqualTo("188 g");
   }
@@ -189,7 +211,8 @@ class ReviseCommandTest {
   void theFilesOnDiskAreNotAVariantS() throws IOException {
     edit("\"188 g\"", "\"195 g\"", "2026-03-02T20:00:00Z");
     assertThat(bench.run("revise", "seeded-lupin-bun/egg-free", "--note", "x").said())
-        .contains("The files on disk belong to seeded-lupin-bun, not to seeded-lupin-bun/egg-free.");
+        .contains(
+            "The files on disk belong to seeded-lupin-bun, not to seeded-lupin-bun/egg-free.");
   }
 
   @Test
@@ -202,9 +225,7 @@ class ReviseCommandTest {
   @Test
   void anAmountWithoutKnownWeightIsToldAtOnce() {
     assertThat(
-            bench
-                .must("revise", "seeded-lupin-bun", "--set", "water=188x", "--note", "Slip")
-                .out())
+            bench.must("revise", "seeded-lupin-bun", "--set", "water=188x", "--note", "Slip").out())
         .contains("How much water weighs is not known: \"x\" of water has no known weight");
   }
 

@@ -45,15 +45,14 @@ final class Reviser {
 
   /** Changes a line that the other one changes too, until nobody came in between. */
   private void wholeFile(String name, int i) throws IOException {
-    Path file = folder.resolveSibling(folder.getFileName() + "-" + name + ".json");
+    Path file = folder.resolveSibling(name + ".json");
     while (true) {
       int base;
       String text;
       try (Notebook notebook = Notebook.open(folder)) {
         Revision newest = notebook.newest(Address.parse(BUN));
         base = newest.number();
-        String amount =
-            notebook.formula(newest).line("water").orElseThrow().amount().toString();
+        String amount = notebook.formula(newest).line("water").orElseThrow().amount().toString();
         String json =
             new String(FormulaCodec.write(notebook.formula(newest)), StandardCharsets.UTF_8);
         int own = (name.equals("a") ? 1000 : 2000) + i;
@@ -62,7 +61,13 @@ final class Reviser {
       Files.writeString(file, text);
       Bench.Result result =
           bench.run(
-              "revise", BUN, "--file", file.toString(), "--base", String.valueOf(base), "--note",
+              "revise",
+              BUN,
+              "--file",
+              file.toString(),
+              "--base",
+              String.valueOf(base),
+              "--note",
               name + " " + i + " on " + base);
       if (!Files.readString(file).equals(text)) {
         throw new IllegalStateException("what was to be committed is not intact");

@@ -22,9 +22,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * A small notebook of the Saltmarsh bench, made with the commands themselves: {@code wheat-bun} with
- * one revision, {@code seeded-lupin-bun} with three and a bake of the second, and its variant {@code
- * egg-free} from the second, whose water contradicts the third's. Foods have exact SR28 figures.
+ * A small notebook of the Saltmarsh bench, made with the commands themselves: {@code wheat-bun}
+ * with one revision, {@code seeded-lupin-bun} with three and a bake of the second, and its variant
+ * {@code egg-free} from the second, whose water contradicts the third's. Foods have exact SR28
+ * figures.
  */
 final class Saltmarsh {
   private static final By INES =
@@ -40,8 +41,7 @@ final class Saltmarsh {
   /** An empty notebook whose Git configuration names the author Ines. */
   static Bench empty(Path folder) {
     Bench bench = new Bench(folder);
-    bench.must(
-        "new", "--title", "Saltmarsh bench", "--author", "Ines <ines@saltmarsh.example>");
+    bench.must("new", "--title", "Saltmarsh bench", "--author", "Ines <ines@saltmarsh.example>");
     try {
       Files.writeString(
           folder.resolve(".git/config"),
@@ -92,30 +92,82 @@ final class Saltmarsh {
     goal(folder, "low-carb-bun", "Low-carbohydrate bun", "");
     goal(folder, "egg-free-bun", "Low-carbohydrate bun without egg", "\"eggs\"");
     bench.must(
-        "new", "Wheat bun", "--add", "wheat-flour-bread=240g", "--set",
-        "wheat-flour-bread.flour=yes", "--add", "water=150g", "--add", "butter-unsalted=20g",
-        "--add", "salt=4g", "--pieces", "6");
+        "new",
+        "Wheat bun",
+        "--add",
+        "wheat-flour-bread=240g",
+        "--set",
+        "wheat-flour-bread.flour=yes",
+        "--add",
+        "water=150g",
+        "--add",
+        "butter-unsalted=20g",
+        "--add",
+        "salt=4g",
+        "--pieces",
+        "6");
     bench.must(
-        "new", "Seeded lupin bun", "--reference", "wheat-bun", "--goal", "low-carb-bun",
-        "--add", "soy-flour-defatted=120g", "--set", "soy-flour-defatted.flour=yes",
-        "--add", "flaxseed=45g", "--set", "flaxseed.note=ground fresh",
-        "--add", "water=170g", "--add", "egg-whole=1 large", "--add", "butter-unsalted=20g",
-        "--add", "salt=3/4 tsp", "--pieces", "6",
-        "--set", "method.+=Whisk everything dry together.",
-        "--set", "method.+=Stir in water and egg, then the butter.",
-        "--set", "bake.temperature=200C", "--set", "bake.minutes=24");
+        "new",
+        "Seeded lupin bun",
+        "--reference",
+        "wheat-bun",
+        "--goal",
+        "low-carb-bun",
+        "--add",
+        "soy-flour-defatted=120g",
+        "--set",
+        "soy-flour-defatted.flour=yes",
+        "--add",
+        "flaxseed=45g",
+        "--set",
+        "flaxseed.note=ground fresh",
+        "--add",
+        "water=170g",
+        "--add",
+        "egg-whole=1 large",
+        "--add",
+        "butter-unsalted=20g",
+        "--add",
+        "salt=3/4 tsp",
+        "--pieces",
+        "6",
+        "--set",
+        "method.+=Whisk everything dry together.",
+        "--set",
+        "method.+=Stir in water and egg, then the butter.",
+        "--set",
+        "bake.temperature=200C",
+        "--set",
+        "bake.minutes=24");
     bench.must(
         "revise", "seeded-lupin-bun", "--set", "water=180g", "--note", "Softer dough for a bowl");
     bake(folder);
     bench.must(
-        "variant", "seeded-lupin-bun", "egg-free", "--goal", "egg-free-bun", "--note",
+        "variant",
+        "seeded-lupin-bun",
+        "egg-free",
+        "--goal",
+        "egg-free-bun",
+        "--note",
         "Begin an egg-free bun");
     bench.must(
-        "revise", "seeded-lupin-bun/egg-free", "--remove", "egg-whole", "--set", "water=215g",
-        "--note", "No egg, more water");
+        "revise",
+        "seeded-lupin-bun/egg-free",
+        "--remove",
+        "egg-whole",
+        "--set",
+        "water=215g",
+        "--note",
+        "No egg, more water");
     bench.must(
-        "revise", "seeded-lupin-bun", "--set", "water=188g", "--set", "bake.temperature=205C",
-        "--note", "Crumb was dry");
+        "revise",
+        "seeded-lupin-bun",
+        "--set",
+        "water=188g",
+        "--set",
+        "bake.temperature=205C",
+        "--note",
+        "Crumb was dry");
   }
 
   private static void goal(Path folder, String slug, String name, String allergens) {
@@ -151,10 +203,7 @@ final class Saltmarsh {
               .formatted(revision.blob().hex());
       Bake bake =
           BakeCodec.read(
-              "bake",
-              "seeded-lupin-bun",
-              "2026-03-02-1",
-              json.getBytes(StandardCharsets.UTF_8));
+              "bake", "seeded-lupin-bun", "2026-03-02-1", json.getBytes(StandardCharsets.UTF_8));
       new RecordWriter(notebook).addBake(address, bake, Map.of(), "First tray", INES);
     }
   }

@@ -54,8 +54,7 @@ class TextTest {
   @Test
   void partsStayWholeWhereTheyFit() {
     StringWriter out = new StringWriter();
-    new Output(new PrintWriter(out))
-        .parts("", List.of("x".repeat(70), "liquid ratio 1.49"), "  ");
+    new Output(new PrintWriter(out)).parts("", List.of("x".repeat(70), "liquid ratio 1.49"), "  ");
     assertThat(out.toString()).isEqualTo("x".repeat(70) + " ·\n  liquid ratio 1.49\n");
   }
 
@@ -63,6 +62,20 @@ class TextTest {
   void jsonKeepsItsMeaningWhenItIsMadeSafe() {
     assertThat(Printable.json("\"a\u009Bb\u202Ec é ☃\"")).isEqualTo("\"a\\u009bb\\u202ec é ☃\"");
     assertThat(Printable.of("a\tb\nc\u001Bd\u0085\uD800")).isEqualTo("a b c␛d\uFFFD\uFFFD");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "120 g lupin-flour,lupin-flour=120 g",
+    "120g lupin-flour,lupin-flour=120g",
+    "1 large egg-whole after water,egg-whole=1 large after water",
+    "1 1/2 tsp second:salt,second:salt=1 1/2 tsp",
+    "lupin-flour=120 g,lupin-flour=120 g",
+    "lupin-flour=120 g after salt,lupin-flour=120 g after salt",
+    "lupin-flour,lupin-flour"
+  })
+  void anAdditionMayBeSaidAmountFirst(String said, String kept) {
+    assertThat(EditOptions.addition(said)).isEqualTo(kept);
   }
 
   @Test

@@ -15,6 +15,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -23,11 +24,17 @@ class TwoProcessesTest {
   private static final Address BUN = Address.parse("seeded-lupin-bun");
   private static final int BEFORE = 3;
 
-  @TempDir Path folder;
+  @TempDir Path place;
+  private Path folder;
+
+  @BeforeEach
+  void begin() throws IOException {
+    folder = Files.createDirectory(place.resolve("notebook"));
+    Saltmarsh.bench(folder);
+  }
 
   @Test
   void changesOfDifferentLinesAreAllKept() throws Exception {
-    Saltmarsh.bench(folder);
     run(start("different", "water", 60), start("different", "salt", 60));
     try (Notebook notebook = Notebook.open(folder)) {
       List<Revision> revisions = notebook.revisions(BUN);
@@ -62,7 +69,6 @@ class TwoProcessesTest {
 
   @Test
   void changesOfTheSameLineNeverOverwriteOneAnother() throws Exception {
-    Saltmarsh.bench(folder);
     run(start("same", "a", 40), start("same", "b", 40));
     try (Notebook notebook = Notebook.open(folder)) {
       List<Revision> revisions = notebook.revisions(BUN);
@@ -90,7 +96,7 @@ class TwoProcessesTest {
   }
 
   private Process start(String manner, String name, int count) throws IOException {
-    Path log = folder.resolveSibling(folder.getFileName() + "-" + name + ".log");
+    Path log = place.resolve(name + ".log");
     return new ProcessBuilder(
             Path.of(System.getProperty("java.home"), "bin", "java").toString(),
             "-XX:TieredStopAtLevel=1",
@@ -122,7 +128,7 @@ class TwoProcessesTest {
 
   private String logs() throws IOException {
     StringBuilder all = new StringBuilder();
-    try (var files = Files.newDirectoryStream(folder.getParent(), folder.getFileName() + "-*.log")) {
+    try (var files = Files.newDirectoryStream(place, "*.log")) {
       for (Path file : files) {
         all.append(Files.readString(file));
       }

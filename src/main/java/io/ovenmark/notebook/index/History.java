@@ -29,6 +29,9 @@ public interface History {
   /** The history of a path up to a commit, along that commit's line, oldest first. */
   List<Entry> formulaAt(CommitId commit, String path);
 
+  /** The newest step of a path along a commit's line, also a deletion. */
+  Optional<Entry> latestAt(CommitId commit, String path);
+
   /** The step with a number, empty if there is none. */
   Optional<Entry> at(String branch, String path, int number);
 

@@ -87,7 +87,15 @@ public final class IndexedHistory implements History {
 
   @Override
   public synchronized Optional<Entry> latest(String branch, String path) {
-    int[] steps = follow(branch, path);
+    return newest(follow(branch, path));
+  }
+
+  @Override
+  public synchronized Optional<Entry> latestAt(CommitId commit, String path) {
+    return newest(table(commit).follow(table.find(commit), path));
+  }
+
+  private Optional<Entry> newest(int[] steps) {
     return steps.length == 0
         ? Optional.empty()
         : Optional.of(table.entry(steps[0], steps.length));

@@ -50,7 +50,15 @@ public final class PlainWalk implements History {
 
   @Override
   public Optional<Entry> latest(String branch, String path) {
-    List<Entry> entries = formula(branch, path);
+    return newest(formula(branch, path));
+  }
+
+  @Override
+  public Optional<Entry> latestAt(CommitId commit, String path) {
+    return newest(formulaAt(commit, path));
+  }
+
+  private static Optional<Entry> newest(List<Entry> entries) {
     return entries.isEmpty() ? Optional.empty() : Optional.of(entries.get(entries.size() - 1));
   }
 

@@ -372,7 +372,8 @@ public final class GitStore implements AutoCloseable {
    * The files on disk that differ from the last commit of the checked-out branch, by path; none if
    * no branch is checked out. Files that Git is told to ignore are left out.
    *
-   * @param folder for instance {@code formulas}; the empty string for the whole notebook
+   * @param folder for instance {@code formulas}; the empty string for the whole notebook; the path of
+   *     a file for that file alone, which takes no walk unless it differs
    */
   public List<HandEdit> handEdits(String folder) {
     String checked = SafePath.checkFolder(folder);
@@ -391,7 +392,7 @@ public final class GitStore implements AutoCloseable {
     Optional<String> branch = checkedOutBranch();
     return branch.isEmpty()
         ? List.of()
-        : HandEdits.find(repository, head(branch.get()), folder);
+        : HandEdits.find(repository, objects, head(branch.get()), folder);
   }
 
   /** The newest common ancestor of two commits, empty if they share no history. */

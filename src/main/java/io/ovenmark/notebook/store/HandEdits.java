@@ -38,13 +38,27 @@ final class HandEdits {
    * Finds the edits below a folder.
    *
    * @param head the commit to compare with, empty for none yet
-   * @param folder the folder, empty for the whole notebook
+   * @param folder the folder, empty for the whole notebook; or one file
    */
-  static List<HandEdit> find(Repository repository, Optional<CommitId> head, String folder)
+  static List<HandEdit> find(
+      Repository repository, StoredObjects objects, Optional<CommitId> head, String folder)
       throws IOException {
     HandEdits edits = new HandEdits(repository);
-    edits.walk(head, folder);
+    Optional<BlobId> file =
+        head.isPresent() && !folder.isEmpty()
+            ? objects.blob(head.get(), folder)
+            : Optional.empty();
+    if (file.isEmpty() || !edits.isUnchanged(folder, file)) {
+      edits.walk(head, folder);
+    }
     return List.copyOf(edits.found.values());
+  }
+
+  /** Whether a file on disk is one and has just the content that was committed. */
+  private boolean isUnchanged(String path, Optional<BlobId> committed) throws IOException {
+    return SafePath.isRepresentable(root, path)
+        && BlobContent.kind(root, root.resolve(path)) == BlobContent.Kind.FILE
+        && BlobContent.fileMatches(root.resolve(path), committed, crlf);
   }
 
   private void walk(Optional<CommitId> head, String folder) throws IOException {

@@ -1,5 +1,6 @@
 package io.ovenmark.notebook.store;
 
+import java.util.HexFormat;
 import java.util.Locale;
 
 /** What the ids of commits and blobs have in common. */
@@ -18,8 +19,7 @@ final class HexId {
 
   static boolean isHex(String text) {
     for (int i = 0; i < text.length(); i++) {
-      char c = text.charAt(i);
-      if (!(c >= '0' && c <= '9' || c >= 'a' && c <= 'f' || c >= 'A' && c <= 'F')) {
+      if (!HexFormat.isHexDigit(text.charAt(i))) {
         return false;
       }
     }

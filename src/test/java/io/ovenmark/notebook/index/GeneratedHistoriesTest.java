@@ -164,6 +164,7 @@ class GeneratedHistoriesTest {
     History plain = new PlainWalk(store);
     List<String> branches = new ArrayList<>(store.branches("").keySet());
     for (String branch : List.of("main", pick(branches, random))) {
+      CommitId earlier = commit(store, branch, random);
       List<Entry> newest = plain.newestFirst(branch, 1000);
       List<Entry> three = newest.subList(0, Math.min(3, newest.size()));
       Optional<CommitId> fork = plain.fork(branch);
@@ -179,6 +180,7 @@ class GeneratedHistoriesTest {
         for (History index : indexes) {
           assertThat(index.formula(branch, path)).isEqualTo(entries);
           assertThat(index.latest(branch, path)).contains(entries.get(entries.size() - 1));
+          assertThat(index.latestAt(earlier, path)).isEqualTo(plain.latestAt(earlier, path));
         }
       }
     }

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class HandEditsTest {
@@ -72,14 +73,75 @@ class HandEditsTest {
     assertThat(store.handEdits("pantry")).isEmpty();
   }
 
+  /** What may have happened to the file of the bun. */
+  private enum Mishap {
+    NOTHING,
+    TOUCHED,
+    EDITED,
+    STAGED,
+    DELETED,
+    LINKED,
+    FOLDER,
+    BEHIND_A_LINK,
+    CARRIAGE_RETURNS,
+    CONVERTED_LINE_ENDS
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void ofOneFileAreThoseOfItsFolder(Mishap mishap) throws IOException {
+    Path file = fixture.directory().resolve(BUN);
+    switch (mishap) {
+      case NOTHING -> fixture.edit(CRISPBREAD, "edited\n");
+      case TOUCHED -> Files.setLastModifiedTime(file, FileTime.fromMillis(12345678));
+      case EDITED -> fixture.edit(BUN, "nub\n");
+      case STAGED -> {
+        fixture.edit(BUN, "staged\n");
+        fixture.git("add", BUN);
+        fixture.edit(BUN, "bun\n");
+      }
+      case DELETED -> Files.delete(file);
+      case LINKED -> {
+        Path target = Files.writeString(temporary.resolve("target"), "bun\n");
+        Files.delete(file);
+        Files.createSymbolicLink(file, target);
+      }
+      case FOLDER -> {
+        Files.delete(file);
+        fixture.edit(BUN + "/inside.json", "bun\n");
+      }
+      case BEHIND_A_LINK -> {
+        Path moved = temporary.resolve("moved");
+        Files.move(file.getParent(), moved);
+        Files.createSymbolicLink(file.getParent(), moved);
+      }
+      case CARRIAGE_RETURNS -> fixture.edit(BUN, "bun\r\n");
+      case CONVERTED_LINE_ENDS -> {
+        fixture.git("config", "core.autocrlf", "true");
+        fixture.edit(BUN, "bun\r\n");
+      }
+      default -> throw new IllegalStateException(mishap.name());
+    }
+
+    List<HandEdit> all = fixture.open().handEdits("formulas");
+
+    for (String path : List.of(BUN, CRISPBREAD, MUFFIN)) {
+      assertThat(fixture.open().handEdits(path).stream().filter(e -> e.path().equals(path)))
+          .containsExactlyElementsOf(
+              all.stream().filter(edit -> edit.path().equals(path)).toList());
+    }
+  }
+
   @Test
   void ofTheSameLengthRightAfterAWriteAreFound() {
     for (int i = 100; i < 150; i++) {
       fixture.put(store, "main", BUN, "by write " + i + "\n");
       fixture.edit(BUN, "by hands " + i + "\n");
       assertThat(store.handEdits("formulas")).extracting(HandEdit::path).containsExactly(BUN);
+      assertThat(store.handEdits(BUN)).extracting(HandEdit::path).containsExactly(BUN);
       fixture.edit(BUN, "by write " + i + "\n");
       assertThat(store.handEdits("formulas")).isEmpty();
+      assertThat(store.handEdits(BUN)).isEmpty();
     }
   }
 

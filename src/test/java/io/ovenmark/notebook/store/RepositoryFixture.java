@@ -53,7 +53,7 @@ public final class RepositoryFixture implements AutoCloseable {
   }
 
   /** Makes JGit in this program look for the user's configuration in a folder. */
-  static void isolate(Path home) {
+  public static void isolate(Path home) {
     SystemReader.setInstance(null);
     JGitEnvironment.install();
     FS.DETECTED.setUserHome(home.toFile());
@@ -64,7 +64,8 @@ public final class RepositoryFixture implements AutoCloseable {
     return directory;
   }
 
-  Path home() {
+  /** The folder that stands for the home of the user. */
+  public Path home() {
     return base.resolve("home");
   }
 
@@ -138,16 +139,18 @@ public final class RepositoryFixture implements AutoCloseable {
     return gitIn(directory, arguments);
   }
 
-  String gitIn(Path folder, String... arguments) {
+  /** Native Git in another folder; it must succeed. */
+  public String gitIn(Path folder, String... arguments) {
     Answer answer = tryGit(folder, arguments);
     assertThat(answer.exit()).as("git %s: %s", List.of(arguments), answer.text()).isZero();
     return answer.text();
   }
 
   /** How a program ended and what it printed, white space at the end cut. */
-  record Answer(int exit, String text) {}
+  public record Answer(int exit, String text) {}
 
-  Answer tryGit(Path folder, String... arguments) {
+  /** Native Git in a folder, however it ends. */
+  public Answer tryGit(Path folder, String... arguments) {
     assumeTrue(HAS_GIT, "native git is not installed");
     List<String> command = new ArrayList<>(List.of("git"));
     command.addAll(List.of(arguments));
@@ -202,7 +205,7 @@ public final class RepositoryFixture implements AutoCloseable {
   }
 
   /** Starts another Java with a main class of the tests. */
-  static Process java(Path home, Class<?> main, String... arguments) throws IOException {
+  public static Process java(Path home, Class<?> main, String... arguments) throws IOException {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     command.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto"));

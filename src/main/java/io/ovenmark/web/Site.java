@@ -1,0 +1,73 @@
+package io.ovenmark.web;
+
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
+
+/**
+ * The files that the pages are made of, from the class path: the site's own and the one library that
+ * it uses. All pages are one shell; what it shows follows from the address.
+ */
+final class Site {
+  private static final String OWN = "io/ovenmark/web/site/";
+  private static final String LIBRARY = "lib/lit-html/";
+  private static final String LIBRARY_FILES = "META-INF/resources/webjars/lit-html/3.3.2/";
+  private static final Pattern NAME =
+      Pattern.compile("(?:[a-z0-9][a-z0-9-]*/){0,4}[a-z0-9][a-z0-9-]*\\.([a-z]{2,4})");
+  private static final Map<String, String> TYPES =
+      Map.of(
+          "html", "text/html; charset=utf-8",
+          "js", "text/javascript; charset=utf-8",
+          "css", "text/css; charset=utf-8",
+          "svg", "image/svg+xml");
+
+  private final Map<String, byte[]> files = new ConcurrentHashMap<>();
+
+  /** The shell of every page. */
+  void shell(Context context) {
+    Answers.send(context, TYPES.get("html"), read("index.html").orElseThrow());
+  }
+
+  /** A file, or the shell saying that there is no such page. */
+  void file(Context context) {
+    String path = context.path().substring(1);
+    var name = NAME.matcher(path);
+    Optional<byte[]> content =
+        name.matches() && TYPES.containsKey(name.group(1)) ? read(path) : Optional.empty();
+    if (content.isPresent()) {
+      Answers.send(context, TYPES.get(name.group(1)), content.get());
+    } else {
+      context
+          .status(404)
+          .contentType(TYPES.get("html"))
+          .header("Cache-Control", "no-store")
+          .result(read("index.html").orElseThrow());
+    }
+  }
+
+  private Optional<byte[]> read(String path) {
+    byte[] known = files.get(path);
+    if (known != null) {
+      return Optional.of(known);
+    }
+    String resource =
+        path.startsWith(LIBRARY)
+            ? LIBRARY_FILES + path.substring(LIBRARY.length())
+            : OWN + path;
+    try (InputStream in = Site.class.getClassLoader().getResourceAsStream(resource)) {
+      if (in == null) {
+        return Optional.empty();
+      }
+      byte[] bytes = in.readAllBytes();
+      files.put(path, bytes);
+      return Optional.of(bytes);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

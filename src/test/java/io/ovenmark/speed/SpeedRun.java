@@ -1,0 +1,345 @@
+package io.ovenmark.speed;
+
+import io.ovenmark.demo.DemoNotebook;
+import io.ovenmark.desk.CompareRevisions;
+import io.ovenmark.desk.Desk;
+import io.ovenmark.desk.Json;
+import io.ovenmark.desk.ListFormulas;
+import io.ovenmark.desk.ShowTimeline;
+import io.ovenmark.formula.Formula;
+import io.ovenmark.formula.FormulaCodec;
+import io.ovenmark.notebook.Address;
+import io.ovenmark.notebook.By;
+import io.ovenmark.notebook.Contents;
+import io.ovenmark.notebook.FormulaWriter;
+import io.ovenmark.notebook.Notebook;
+import io.ovenmark.notebook.ReviseOutcome;
+import io.ovenmark.notebook.Revision;
+import io.ovenmark.notebook.store.Author;
+import io.ovenmark.worksheet.BakedYield;
+import io.ovenmark.worksheet.Worksheet;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * Measures and prints a table. What is compared is done in turn with what it is compared with, in
+ * one run, so that a busy machine slows both.
+ *
+ * <p>Its arguments are a folder for the generated notebook, which is kept for the next run, and
+ * optionally which parts to measure: {@code timeline open compare revise list small demo jar}.
+ */
+public final class SpeedRun {
+  private static final Address PLAIN = Address.parse(GeneratedNotebook.slug(101));
+  private static final Address WITH_VARIANT = Address.parse(GeneratedNotebook.slug(100));
+  private static final List<String> PARTS =
+      List.of("timeline", "open", "compare", "revise", "list", "small", "demo", "jar");
+
+  private final SpeedTable table = new SpeedTable();
+  private final Path base;
+  private final Path notebook;
+  private final NativeGit git;
+  private long sink;
+
+  private SpeedRun(Path base) throws IOException {
+    this.base = base;
+    this.notebook = base.resolve("notebook");
+    this.git = new NativeGit(base.resolve("home"));
+  }
+
+  /**
+   * Runs the measurements.
+   *
+   * @param arguments a folder, then parts
+   * @throws Exception whatever fails
+   */
+  public static void main(String[] arguments) throws Exception {
+    SpeedRun run = new SpeedRun(Path.of(arguments[0]).toAbsolutePath());
+    Set<String> parts =
+        arguments.length == 1
+            ? Set.copyOf(PARTS)
+            : Set.of(List.of(arguments).subList(1, arguments.length).toArray(String[]::new));
+    run.prepare();
+    String before = SpeedTable.load();
+    for (String part : PARTS) {
+      if (parts.contains(part)) {
+        System.err.println("measuring: " + part);
+        run.measure(part);
+      }
+    }
+    String facts =
+        SpeedTable.machine(run.git, run.base)
+            + "; load "
+            + before
+            + " before, "
+            + SpeedTable.load()
+            + " after (check "
+            + run.sink % 10
+            + ")";
+    run.table.print(System.out, facts);
+  }
+
+  private void prepare() throws Exception {
+    Path done = base.resolve("notebook.done");
+    if (!Files.exists(done)) {
+      System.err.println("generating the notebook");
+      delete(notebook);
+      GeneratedNotebook.make(notebook, git);
+      Files.writeString(done, git.ask(notebook, "rev-parse", "HEAD") + "\n");
+    }
+    int commits = Integer.parseInt(git.ask(notebook, "rev-list", "--all", "--count"));
+    if (commits != GeneratedNotebook.COMMITS) {
+      throw new IllegalStateException("the notebook has " + commits + " commits: delete " + base);
+    }
+  }
+
+  private void measure(String part) throws Exception {
+    switch (part) {
+      case "timeline" -> timeline();
+      case "open" -> open();
+      case "compare" -> compare();
+      case "revise" -> revise();
+      case "list" -> list();
+      case "small" -> small();
+      case "demo" -> demo();
+      case "jar" -> jar();
+      default -> throw new IllegalArgumentException("no part " + part);
+    }
+  }
+
+  private Desk desk() {
+    return new Desk(Notebook.open(notebook));
+  }
+
+  private void timeline() throws Exception {
+    try (Desk desk = desk()) {
+      for (Address address : List.of(PLAIN, WITH_VARIANT)) {
+        ShowTimeline verb = new ShowTimeline(desk);
+        for (int i = 0; i < 40; i++) {
+          sink += Json.compact(verb.call(address)).length();
+        }
+        Sample ours = new Sample();
+        Sample log = new Sample();
+        String path = "formulas/" + address.formula() + ".json";
+        for (int i = 0; i < 9; i++) {
+          log.time(() -> git.run(notebook, "log", "-p", "--", path));
+          for (int j = 0; j < 5; j++) {
+            ours.time(() -> sink += Json.compact(verb.call(address)).length());
+          }
+        }
+        int count = desk.notebook().revisions(address).size();
+        String what =
+            "timeline of one formula with all figures, warm, "
+                + count
+                + " revisions"
+                + (address == WITH_VARIANT ? " and a variant" : "");
+        table.compared(what, ours, "`git log -p -- file`", log, 0.1);
+      }
+    }
+  }
+
+  private void open() throws Exception {
+    Sample with = new Sample();
+    Sample without = new Sample();
+    Sample timeline = new Sample();
+    openOnce();
+    openOnce();
+    for (int i = 0; i < 5; i++) {
+      delete(notebook.resolve(".git/ovenmark"));
+      without.time(this::openOnce);
+      for (int j = 0; j < 3; j++) {
+        with.time(this::openOnce);
+      }
+      timeline.time(
+          () -> {
+            try (Desk desk = desk()) {
+              sink += Json.compact(new ShowTimeline(desk).call(PLAIN)).length();
+            }
+          });
+    }
+    table.compared(
+        "open and list the revisions of a formula, index up to date",
+        with, "the same without index", without, 0.25);
+    table.compared(
+        "open and draw up the first timeline, index up to date",
+        timeline, "open without index", without, 0.25);
+  }
+
+  private void openOnce() {
+    try (Notebook opened = Notebook.open(notebook)) {
+      sink += opened.revisions(PLAIN).size();
+    }
+  }
+
+  private void compare() throws Exception {
+    try (Desk desk = desk()) {
+      CompareRevisions verb = new CompareRevisions(desk);
+      int newest = desk.notebook().newest(PLAIN).number();
+      compare(verb, "neighbouring revisions", PLAIN.at(newest - 1), PLAIN.at(newest));
+      compare(verb, "revisions far apart", PLAIN.at(3), PLAIN.at(newest));
+      compare(verb, "two formulas", PLAIN, Address.parse(GeneratedNotebook.slug(53)));
+    }
+  }
+
+  private void compare(CompareRevisions verb, String what, Address from, Address to)
+      throws Exception {
+    for (int i = 0; i < 1500; i++) {
+      sink += verb.call(from, to).lines().size();
+    }
+    Sample ours = new Sample();
+    Sample json = new Sample();
+    for (int i = 0; i < 400; i++) {
+      ours.time(() -> sink += verb.call(from, to).lines().size());
+      json.time(() -> sink += Json.compact(verb.call(from, to)).length());
+    }
+    table.alone("compare " + what + ", warm", ours, "under 2 ms");
+    table.alone("the same with its JSON", json, "");
+  }
+
+  private void revise() throws Exception {
+    Path ours = cloned("ours");
+    Path theirs = cloned("theirs");
+    GeneratedFormulas generator = new GeneratedFormulas(new Random(7));
+    Sample revise = new Sample();
+    Sample commit = new Sample();
+    String path = "formulas/" + PLAIN.formula() + ".json";
+    try (Notebook opened = Notebook.open(ours)) {
+      FormulaWriter writer = new FormulaWriter(opened);
+      OffsetDateTime time = OffsetDateTime.parse("2027-01-01T08:00:00+01:00");
+      for (int i = 0; i < 60; i++) {
+        Revision newest = opened.newest(PLAIN);
+        Formula before = opened.formula(newest);
+        Formula next = generator.change(before);
+        while (next.equals(before)) {
+          next = generator.change(before);
+        }
+        Formula edited = next;
+        By by = new By(new Author("Bench Hand", "bench@example.org"), time.plusMinutes(i));
+        boolean counts = i >= 20;
+        (counts ? revise : new Sample())
+            .time(
+                () -> {
+                  ReviseOutcome outcome = writer.revise(newest, edited, "A measured change", by);
+                  if (!(outcome instanceof ReviseOutcome.Saved saved) || saved.merged()) {
+                    throw new IllegalStateException("not saved: " + outcome);
+                  }
+                });
+        Files.write(theirs.resolve(path), FormulaCodec.write(edited));
+        (counts ? commit : new Sample())
+            .time(
+                () -> {
+                  git.run(theirs, "add", path);
+                  git.run(theirs, "commit", "--quiet", "-m", "A measured change");
+                });
+      }
+    }
+    table.compared("revise", revise, "`git add` and `git commit`", commit, 1);
+  }
+
+  private Path cloned(String name) throws IOException {
+    Path folder = base.resolve(name);
+    delete(folder);
+    git.run(base, "clone", "--quiet", notebook.toString(), folder.toString());
+    git.run(folder, "fetch", "--quiet", "origin", "refs/heads/variant/*:refs/heads/variant/*");
+    return folder;
+  }
+
+  private void list() throws Exception {
+    Sample cold = new Sample();
+    for (int i = 0; i < 9; i++) {
+      try (Desk desk = desk()) {
+        Sample sample = i < 2 ? new Sample() : cold;
+        sample.time(() -> sink += Json.compact(new ListFormulas(desk).call()).length());
+      }
+    }
+    table.alone("list 200 formulas, the first time after opening", cold, "");
+    try (Desk desk = desk()) {
+      Sample warm = new Sample();
+      for (int i = 0; i < 60; i++) {
+        Sample sample = i < 20 ? new Sample() : warm;
+        sample.time(() -> sink += Json.compact(new ListFormulas(desk).call()).length());
+      }
+      table.alone("list 200 formulas, warm", warm, "");
+    }
+  }
+
+  private void small() throws Exception {
+    try (Notebook opened = Notebook.open(notebook)) {
+      Formula formula = opened.formula(opened.newest(PLAIN));
+      Contents contents = opened.latest();
+      Sample worksheet = new Sample();
+      for (int i = 0; i < 6000; i++) {
+        Sample sample = i < 4000 ? new Sample() : worksheet;
+        sample.time(
+            () ->
+                sink +=
+                    Worksheet.of(
+                            formula,
+                            contents::food,
+                            contents.policy(formula),
+                            BakedYield.UNMEASURED)
+                        .lines()
+                        .size());
+      }
+      table.alone("work out a formula of 25 lines", worksheet, "");
+    }
+  }
+
+  private void demo() throws Exception {
+    Path folder = base.resolve("demo");
+    Sample made = new Sample();
+    for (int i = 0; i < 4; i++) {
+      delete(folder);
+      made.time(() -> DemoNotebook.create(folder, (done, total) -> sink += done));
+    }
+    table.alone("make the demo notebook, four times in one program", made, "");
+    delete(folder);
+  }
+
+  private void jar() throws Exception {
+    Path jar = Path.of("target/ovenmark.jar").toAbsolutePath();
+    if (!Files.exists(jar)) {
+      System.err.println("no target/ovenmark.jar: its start is not measured");
+      return;
+    }
+    String java = ProcessHandle.current().info().command().orElse("java");
+    Sample list = new Sample();
+    Sample version = new Sample();
+    for (int i = 0; i < 7; i++) {
+      version.time(() -> start(java, "-version"));
+      list.time(
+          () -> start(java, "-jar", jar.toString(), "list", "--notebook", notebook.toString()));
+    }
+    table.alone("`java -jar ovenmark.jar list`, 200 formulas, as a new program", list, "");
+    table.alone("`java -version` as a new program", version, "");
+  }
+
+  private static void start(String... words) throws Exception {
+    int code =
+        new ProcessBuilder(words)
+            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+            .redirectError(ProcessBuilder.Redirect.DISCARD)
+            .start()
+            .waitFor();
+    if (code != 0) {
+      throw new IllegalStateException(String.join(" ", words) + " ended with " + code);
+    }
+  }
+
+  private static void delete(Path folder) throws IOException {
+    if (Files.exists(folder)) {
+      try (Stream<Path> files = Files.walk(folder)) {
+        for (Path file : files.sorted(Comparator.reverseOrder()).toList()) {
+          Files.delete(file);
+        }
+      }
+    }
+  }
+}

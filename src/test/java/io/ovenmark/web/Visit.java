@@ -1,0 +1,146 @@
+package io.ovenmark.web;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.deque.html.axecore.playwright.AxeBuilder;
+import com.deque.html.axecore.results.Rule;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A browser window on a viewer that keeps an eye on what must never happen: errors in the console,
+ * violations of the content security policy, requests to elsewhere. Closing it checks them.
+ *
+ * <pre>{@code
+ * try (Visit visit = Visit.of(RunningBench.FULL, browser)) {
+ *   visit.to("/formulas/seeded-lupin-bun");
+ * }
+ * }</pre>
+ */
+final class Visit implements AutoCloseable {
+  static final int DESK = 1440;
+  static final int PHONE = 390;
+
+  private static final int TIMEOUT_MS = 10_000;
+
+  private final Viewer viewer;
+  private final BrowserContext context;
+  private final Page page;
+  private final List<String> complaints = new ArrayList<>();
+
+  private Visit(Viewer viewer, BrowserContext context) {
+    this.viewer = viewer;
+    this.context = context;
+    context.addInitScript(
+        "addEventListener('securitypolicyviolation', event =>"
+            + " console.error('policy: ' + event.violatedDirective + ' ' + event.blockedURI))");
+    context.setDefaultTimeout(TIMEOUT_MS);
+    page = context.newPage();
+    page.onConsoleMessage(
+        message -> {
+          if (message.type().equals("error") || message.type().equals("warning")) {
+            complaints.add(message.type() + ": " + message.text());
+          }
+        });
+    page.onPageError(error -> complaints.add("thrown: " + error));
+    page.onDialog(
+        dialog -> {
+          complaints.add("dialog: " + dialog.message());
+          dialog.dismiss();
+        });
+    page.onRequest(
+        request -> {
+          if (!request.url().startsWith(viewer.address().toString())) {
+            complaints.add("elsewhere: " + request.url());
+          }
+        });
+  }
+
+  /** A window of a desk's width. */
+  static Visit of(RunningBench bench, Browser browser) {
+    return of(bench, browser, DESK, ColorScheme.LIGHT, false);
+  }
+
+  /** A window of any width. */
+  static Visit of(RunningBench bench, Browser browser, int width) {
+    return of(bench, browser, width, ColorScheme.LIGHT, false);
+  }
+
+  /** A window whose page may be given scripts by the test, which the policy forbids otherwise. */
+  static Visit open(RunningBench bench, Browser browser, int width, ColorScheme colours) {
+    return of(bench, browser, width, colours, true);
+  }
+
+  private static Visit of(
+      RunningBench bench, Browser browser, int width, ColorScheme colours, boolean bypass) {
+    Browser.NewContextOptions options =
+        new Browser.NewContextOptions()
+            .setViewportSize(width, width == PHONE ? 844 : 900)
+            .setHasTouch(width == PHONE)
+            .setColorScheme(colours)
+            .setBypassCSP(bypass);
+    return new Visit(bench.viewer(), browser.newContext(options));
+  }
+
+  /** Opens a page and waits until it is drawn. */
+  Visit to(String path) {
+    page.navigate(Asking.at(viewer, path).toString());
+    return settled();
+  }
+
+  /** Waits until the page shows what it was asked for. */
+  Visit settled() {
+    page.locator("main:not([aria-busy]) h1").waitFor();
+    page.locator("#header .notebook code").waitFor();
+    return this;
+  }
+
+  Page page() {
+    return page;
+  }
+
+  Locator at(String selector) {
+    return page.locator(selector);
+  }
+
+  /** Path and query of the address that the browser shows. */
+  String address() {
+    return page.url().replace(viewer.address().toString(), "/");
+  }
+
+  /** What the page says, as a reader sees it. */
+  String text() {
+    return page.locator("body").innerText();
+  }
+
+  /** No rule for accessible pages is broken. */
+  void assertAccessible() {
+    List<Rule> broken = new AxeBuilder(page).analyze().getViolations();
+    assertThat(broken)
+        .extracting(rule -> rule.getId() + ": " + rule.getHelp() + " " + rule.getNodes())
+        .isEmpty();
+  }
+
+  /** The page is not wider than its window. */
+  void assertFits() {
+    Object width = page.evaluate("document.documentElement.scrollWidth - innerWidth");
+    assertThat(((Number) width).intValue()).isLessThanOrEqualTo(0);
+  }
+
+  /** Accepts what the browser itself says of an answer that is a refusal. */
+  Visit expectRefusal() {
+    complaints.removeIf(complaint -> complaint.contains("Failed to load resource"));
+    return this;
+  }
+
+  @Override
+  public void close() {
+    context.close();
+    assertThat(complaints).isEmpty();
+  }
+}

@@ -1,0 +1,124 @@
+// How figures, differences and times are written. The only place that turns numbers into text.
+
+const FIGURES = 3;
+const SMALLEST = 1e-9;
+const MONTHS = [
+  "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec",
+];
+
+/** The minus sign. */
+export const MINUS = "−";
+
+const NEAREST = "nearest";
+const DOWN = "down";
+const UP = "up";
+
+/** Three significant figures: 0.923, 46, −1234. */
+export function number(value) {
+  return rounded(value, NEAREST);
+}
+
+/** A difference with its sign: +14, −22, 0. */
+export function signed(value) {
+  const text = number(value);
+  return text === "0" || text.startsWith(MINUS) ? text : "+" + text;
+}
+
+/** A number with its unit, or "unknown". */
+export function withUnit(value, unit) {
+  if (value === null || value === undefined) {
+    return "unknown";
+  }
+  return unit ? `${number(value)} ${unit}` : number(value);
+}
+
+/**
+ * A figure of a set: exact, bounded in words, or "unknown". Bounds are rounded outwards, so that
+ * what is written is never more than is known.
+ */
+export function figure(set, key, unit = "") {
+  const value = set?.[key] ?? null;
+  if (value !== null) {
+    return withUnit(value, unit);
+  }
+  const bounds = set?.bounds?.[key];
+  if (!bounds) {
+    return "unknown";
+  }
+  const words = inWords(bounds.at_least ?? null, bounds.at_most ?? null);
+  return unit ? `${words} ${unit}` : words;
+}
+
+function inWords(low, high) {
+  if (high === null) {
+    return `at least ${rounded(low, DOWN)}`;
+  }
+  return low === null || low === 0
+    ? `at most ${rounded(high, UP)}`
+    : `between ${rounded(low, DOWN)} and ${rounded(high, UP)}`;
+}
+
+/** A count with its noun: 1 piece, 2 pieces. */
+export function count(many, one, more = one + "s") {
+  return many === 1 ? `1 ${one}` : `${many} ${more}`;
+}
+
+/** 14 Sep, as noted where it happened, whatever this browser's time zone is. */
+export function day(time) {
+  const [, month, date] = time.slice(0, 10).split("-").map(Number);
+  return `${date} ${MONTHS[month - 1]}`;
+}
+
+/** 14 Sep 2026. */
+export function fullDay(time) {
+  return `${day(time)} ${time.slice(0, 4)}`;
+}
+
+/** 14 Sep 2026, 10:30. */
+export function moment(time) {
+  return `${fullDay(time)}, ${time.slice(11, 16)}`;
+}
+
+/** A sentence whose arrows and units do not begin a line. */
+export function flowing(text) {
+  return text
+    .replaceAll(" → ", "\u00a0→ ")
+    .replace(/(\d) (g|mg|kg|kcal|%|°C|°F|min|mm|tsp|tbsp)(?![\p{L}\d])/gu, "$1\u00a0$2");
+}
+
+/** A text with its first letter as a capital. */
+export function capital(text) {
+  return text ? text[0].toUpperCase() + text.slice(1) : text;
+}
+
+// Works on the decimal digits, not on the binary number, so that 2.345 becomes 2.35.
+function rounded(value, direction) {
+  if (Math.abs(value) < SMALLEST) {
+    return "0";
+  }
+  const [digits, exponent] = Math.abs(value).toExponential(11).split("e");
+  const all = digits.replace(".", "");
+  const point = Number(exponent) + 1;
+  const kept = Math.max(FIGURES, point);
+  if (kept >= all.length) {
+    return sign(value, plain(all, point));
+  }
+  const rest = all.slice(kept);
+  const away = direction === UP ? value > 0 : value < 0;
+  const grow = direction === NEAREST ? rest[0] >= "5" : away && /[1-9]/.test(rest);
+  const whole = BigInt(all.slice(0, kept)) + (grow ? 1n : 0n);
+  const text = whole.toString().padStart(kept, "0");
+  return sign(value, plain(text, point + text.length - kept));
+}
+
+function sign(value, text) {
+  return value < 0 && text !== "0" ? MINUS + text : text;
+}
+
+function plain(digits, point) {
+  let whole = point > 0 ? digits.slice(0, point).padEnd(point, "0") : "0";
+  let rest = point > 0 ? digits.slice(point) : "0".repeat(-point) + digits;
+  rest = rest.replace(/0+$/, "");
+  whole = whole.replace(/^0+(?=\d)/, "");
+  return rest ? `${whole}.${rest}` : whole;
+}

@@ -1,0 +1,26 @@
+// Whether a goal is met: in words, with a shape that says the same.
+
+import {html, svg} from "/lib/lit-html/lit-html.js";
+
+const SHAPES = {
+  met: svg`<circle cx="8" cy="8" r="7"/><path d="M4.5 8.4l2.4 2.4 4.6-5"/>`,
+  missed: svg`<path class="outline" d="M8 1.5l7 13H1z"/><path d="M8 6.2v4M8 12.2v.6"/>`,
+  open: svg`<circle class="outline" cx="8" cy="8" r="6.5" stroke-dasharray="3 2.4"/>`,
+};
+
+/** The shape of an outcome: true, false or null for not known. */
+export function goalShape(met) {
+  const name = met === true ? "met" : met === false ? "missed" : "open";
+  return html`<svg class="goal-shape ${name}" viewBox="0 0 16 16" width="16" height="16"
+    aria-hidden="true">${SHAPES[name]}</svg>`;
+}
+
+/** The shape with its words. */
+export function goalMark(met, words = goalWords(met)) {
+  return html`<span class="goal-mark">${goalShape(met)} ${words}</span>`;
+}
+
+/** The words alone. */
+export function goalWords(met) {
+  return met === true ? "met" : met === false ? "missed" : "not known";
+}

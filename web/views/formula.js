@@ -1,0 +1,238 @@
+// A formula: its timeline as a spine with two pins, and the answer to what they compare.
+
+import {html, nothing} from "/lib/lit-html/lit-html.js";
+import * as api from "/api.js";
+import {formulaPage, fromPin, parse, revisionName, short, worksheetPage} from "/address.js";
+import {figure, flowing, fullDay} from "/format.js";
+import {bakesOfBothSides, sideMark} from "/parts/bakes.js";
+import {causes, figureTable} from "/parts/figures.js";
+import {goalMark, goalWords} from "/parts/goal.js";
+import {defaultPins, editedAddress, entryOf} from "/parts/history.js";
+import {lineTable} from "/parts/lines.js";
+import {spine} from "/parts/spine.js";
+import {trendStrip} from "/parts/trends.js";
+import {fieldTable, goalChanges, methodDiff} from "/parts/wording.js";
+import {problemList, refused} from "/views/failure.js";
+
+const DEFAULT_PER = "per_piece";
+const WIDE = matchMedia("(min-width: 62rem)");
+
+export const formulaView = {
+  async load({parts, query}, {before, signal}) {
+    const line = query.get("line");
+    const address = line ? `${parts.formula}/${line}` : parts.formula;
+    const timeline =
+      before?.line === address ? before.timeline : await api.timeline(address, signal);
+    const first = defaultPins(timeline);
+    const pins = {
+      from: pinned(query.get("a"), parts.formula) ?? first.from,
+      to: pinned(query.get("b"), parts.formula) ?? first.to,
+    };
+    const same = before?.pins.from === pins.from && before?.pins.to === pins.to;
+    const compared = same && before.comparison ? before : await compare(pins, signal);
+    const {comparison, failure} = compared;
+    return {line: address, timeline, pins, comparison, failure};
+  },
+
+  title: ({timeline, pins}) =>
+    pins.from && pins.from !== pins.to
+      ? `${timeline.name}: ${short(pins.from)} → ${short(pins.to)}`
+      : timeline.name,
+
+  draw: ({timeline, pins, comparison, failure}, {query}, {go}) => {
+    const chosen = {
+      line: timeline.variant,
+      from: pins.from,
+      to: pins.to,
+      per: query.get("per"),
+      figure: query.get("figure"),
+    };
+    const to = (changed, options) =>
+      go(formulaPage(timeline.formula, {...chosen, ...changed}), options);
+    const move = (next, replace) => to(next, {replace});
+    return html`<div class="formula-page">
+      <section class="history">
+        ${heading(timeline)}
+        <details class="spine" ?open=${WIDE.matches}>
+          <summary>
+            <h2>Timeline</h2>
+            <span class="chosen">${sideMark("from")} ${side(pins.from, timeline)} → ${sideMark(
+              "to",
+            )} ${side(pins.to, timeline)}</span>
+          </summary>
+          <p class="pins-say">
+            Choose what to compare: ${sideMark("from")} before, ${sideMark("to")} after. Drag a pin,
+            or move it with the arrow keys.
+          </p>
+          ${elsewhere(timeline, pins)} ${spine(timeline, pins, move)}
+        </details>
+      </section>
+      <section class="answer" aria-label="Comparison">
+        ${trendStrip(timeline, pins, comparison)}
+        ${comparison ? answer(comparison, pins, chosen, to) : nothing}
+        ${failure ? html`<div class="comparison">${refused(failure)}</div>` : nothing}
+        ${comparison || failure ? nothing : alone(timeline, pins)}
+      </section>
+    </div>`;
+  },
+
+  drawn: revealPins,
+};
+
+function pinned(pin, formula) {
+  return pin ? fromPin(pin, formula) : null;
+}
+
+// A revision that cannot be read must not hide the spine, where another can be chosen.
+async function compare(pins, signal) {
+  if (!pins.from || pins.from === pins.to) {
+    return {comparison: null, failure: null};
+  }
+  try {
+    return {comparison: await api.compare(pins.from, pins.to, signal), failure: null};
+  } catch (thrown) {
+    if (thrown instanceof api.Failure) {
+      return {comparison: null, failure: thrown};
+    }
+    throw thrown;
+  }
+}
+
+// The spine scrolls on its own where there is room for it beside the answer.
+function revealPins(content) {
+  const history = content.querySelector(".history");
+  const rows = [...content.querySelectorAll(".pinned-from, .pinned-to")];
+  if (rows.length === 0 || history.scrollHeight <= history.clientHeight) {
+    return;
+  }
+  const frame = history.getBoundingClientRect();
+  const top = Math.min(...rows.map((row) => row.getBoundingClientRect().top)) - frame.top;
+  const bottom = Math.max(...rows.map((row) => row.getBoundingClientRect().bottom)) - frame.top;
+  if (top < 0 || bottom > frame.height) {
+    history.scrollTop += Math.min(top - 16, Math.max(top - 16, bottom - frame.height));
+  }
+}
+
+function heading(timeline) {
+  const newest = timeline.revisions.find((entry) => entry.variant === timeline.variant);
+  const figures = newest?.figures;
+  return html`<h1>${timeline.name}</h1>
+    ${timeline.goal
+      ? html`<details class="goal-of">
+          <summary>${timeline.goal.name}: ${goalMark(timeline.goal.met)}</summary>
+          <ul>
+            ${timeline.goal.checks.map(
+              (check) => html`<li>
+                ${goalMark(check.met, html`<b>${goalWords(check.met)}</b>`)} ${check.rule}${check.value_text
+                  ? `: ${check.value_text}`
+                  : ""}
+              </li>`,
+            )}
+          </ul>
+          ${timeline.goal.note ? html`<p class="quiet">${timeline.goal.note}</p>` : nothing}
+        </details>`
+      : html`<p class="sub">no goal</p>`}
+    ${figures
+      ? html`<p class="sub">
+          ${figure(figures, "pieces")} pieces of ${figure(figures, "dough_per_piece_g", "g")} dough
+        </p>`
+      : nothing}
+    ${timeline.problems.length > 0 ? problemList(timeline.problems) : nothing}
+    ${timeline.variants.length > 0 ? lines(timeline) : nothing}`;
+}
+
+function lines(timeline) {
+  const link = (variant, words) => html`<li>
+    <a href=${formulaPage(timeline.formula, {line: variant})}
+      aria-current=${timeline.variant === variant ? "true" : nothing}>${words}</a>
+  </li>`;
+  return html`<nav class="lines-of-history" aria-label="Lines of history">
+    <ul>
+      ${link(null, "all")} ${timeline.variants.map((each) => link(each.variant, each.variant))}
+    </ul>
+  </nav>`;
+}
+
+function side(address, timeline) {
+  if (!address) {
+    return "nothing";
+  }
+  const parts = parse(address);
+  const name = parts.formula === timeline.formula ? "" : `${parts.formula} `;
+  return name + short(address);
+}
+
+// A pin may stand on a state that the spine does not show: another formula, or a commit.
+function elsewhere(timeline, pins) {
+  const known = (address) =>
+    entryOf(timeline, address)
+    || (timeline.edited_by_hand && address === editedAddress(timeline));
+  const away = ["from", "to"].filter((which) => pins[which] && !known(pins[which]));
+  return away.map(
+    (which) => html`<p class="elsewhere">
+      ${sideMark(which)} stands on
+      <a href=${worksheetPage(pins[which])}>${side(pins[which], timeline)}</a>, which is not on this
+      spine.
+    </p>`,
+  );
+}
+
+function alone(timeline, pins) {
+  const only = timeline.revisions.length <= 1;
+  return html`<div class="comparison">
+    <p class="say">
+      ${only
+        ? "There is one revision so far; nothing to compare it with yet."
+        : "Both pins stand on the same revision. Move one of them to compare."}
+    </p>
+    ${pins.to
+      ? html`<p><a href=${worksheetPage(pins.to)}>Worksheet of ${side(pins.to, timeline)}</a></p>`
+      : nothing}
+  </div>`;
+}
+
+function answer(comparison, pins, chosen, to) {
+  const from = nameOf(comparison.from, comparison.to);
+  const after = nameOf(comparison.to, comparison.from);
+  const per = chosen.per ?? DEFAULT_PER;
+  return html`<div class="comparison">
+    <div class="between">
+      ${head("from", comparison.from, from)}
+      <span class="arrow" aria-hidden="true">→</span>
+      ${head("to", comparison.to, after)}
+      <button type="button" class="swap" @click=${() => to({from: pins.to, to: pins.from})}>
+        Swap A and B
+      </button>
+    </div>
+    <p class="say" role="status">${flowing(comparison.summary)}</p>
+    ${lineTable(comparison, from, after)}
+    <div class="columns">
+      <div>
+        ${figureTable(comparison, per, from, after, (next) => to({per: next}))}
+        ${causes(comparison, per, chosen.figure, (next) => to({figure: next}))}
+      </div>
+      <div>
+        ${goalChanges(comparison.goal)}
+        ${fieldTable("Oven", comparison.process, from, after)}
+        ${fieldTable("Yield", comparison.yield, from, after)}
+      </div>
+    </div>
+    ${bakesOfBothSides(comparison, from, after)}
+    ${methodDiff(comparison.method)}
+    ${fieldTable("Name, goal and other texts", comparison.texts, from, after)}
+  </div>`;
+}
+
+function nameOf(side, other) {
+  const today = side.commit === null || side.address.includes("@") ? "" : ", foods of today";
+  const revision = revisionName(side) + today;
+  return side.formula === other.formula ? revision : `${side.name} ${revision}`;
+}
+
+function head(which, side, name) {
+  return html`<p class="head ${which}">
+    ${sideMark(which)} <a href=${worksheetPage(side.address)}>${name}</a>
+    <span class="quiet">${side.time ? `${fullDay(side.time)}, ${side.author}` : "on disk"}</span>
+    ${side.note ? html`<span class="note">${side.note}</span>` : nothing}
+  </p>`;
+}
