@@ -24,10 +24,11 @@ import picocli.CommandLine.Parameters;
     header = "Record a bake of a revision.",
     description = {
       "Record a bake of a revision with its pieces, findings and photos.",
-      "A piece is written in one text: its letter, oven temperature and time, then what was measured and"
-          + " seen: dough=95g baked=82g width=88mm height=46mm core=96C crust=2 rack=middle"
-          + " liking=7,8,6 score.sweet=1,0 finding='gummy crumb' verdict=… note='…'. What is left out is"
-          + " not known. Photos are kept upright, at most 2400 pixels wide, without place or camera."
+      "A piece is written in one text: its letter, oven temperature and time, then what was"
+          + " measured and seen: dough=95g baked=82g width=88mm height=46mm core=96C crust=2"
+          + " rack=middle liking=7,8,6 score.sweet=1,0 finding='gummy crumb' verdict=… note='…'."
+          + " What is left out is not known. Photos are kept upright, at most 2400 pixels wide,"
+          + " without place or camera."
     },
     footerHeading = "%nExamples:%n",
     footer = {

@@ -16,8 +16,8 @@ import picocli.CommandLine.Parameters;
     header = "Add to a bake what is known later.",
     description = {
       "Add to a bake what is known later: masses after cooling, the tasters' scores, findings.",
-      "A piece whose letter the bake has is changed in what is written; name= with nothing behind it"
-          + " takes a value back. Another letter adds a piece."
+      "A piece whose letter the bake has is changed in what is written; name= with nothing behind"
+          + " it takes a value back. Another letter adds a piece."
     },
     footerHeading = "%nExample:%n",
     footer =

@@ -10,10 +10,10 @@ import picocli.CommandLine.Command;
     name = "check",
     header = "Check the whole notebook.",
     description = {
-      "Check every file of every formula and variant and of the disk, what the files say of each other,"
-          + " the photos, every Git object and the history index, and say what is wrong where and what"
-          + " to do. Nothing is changed. The exit code is 1 when anything is wrong; notices do not"
-          + " count."
+      "Check every file of every formula and variant and of the disk, what the files say of each"
+          + " other, the photos, every Git object and the history index, and say what is wrong"
+          + " where and what to do. Nothing is changed. The exit code is 1 when anything is wrong;"
+          + " notices do not count."
     },
     footerHeading = "%nExample:%n",
     footer = "  ovenmark check")

@@ -18,8 +18,8 @@ import picocli.CommandLine.Parameters;
     header = "Add a goal, or replace one.",
     description = {
       "Add a goal: limits on figures, and what a formula must be free of. A limit is written as"
-          + " \"net_carbohydrate_g <= 4 per piece\", \"protein >= 8 g\" or \"liquid ratio 0.85 to 0.95\";"
-          + " per piece, batch, 100 g dough or 100 g baked."
+          + " \"net_carbohydrate_g <= 4 per piece\", \"protein >= 8 g\" or \"liquid ratio 0.85 to"
+          + " 0.95\"; per piece, batch, 100 g dough or 100 g baked."
     },
     footerHeading = "%nExamples:%n",
     footer = {

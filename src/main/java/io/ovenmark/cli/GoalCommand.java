@@ -7,8 +7,8 @@ import picocli.CommandLine.Command;
     name = "goal",
     header = "Set goals and show how formulas stand to them.",
     description = {
-      "Set goals (limits on figures, allergens and foods to be free of) and show how the formulas stand"
-          + " to them. A formula names its goal: ovenmark revise FORMULA --set goal=GOAL."
+      "Set goals (limits on figures, allergens and foods to be free of) and show how the formulas"
+          + " stand to them. A formula names its goal: ovenmark revise FORMULA --set goal=GOAL."
     },
     synopsisSubcommandLabel = "COMMAND",
     footerHeading = "%nExample:%n",

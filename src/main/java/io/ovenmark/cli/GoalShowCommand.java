@@ -10,7 +10,8 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "show",
     header = "Show a goal and how formulas stand to it.",
-    description = "Show a goal rule by rule, and how every formula that states it stands to it now.",
+    description = "Show a goal rule by rule, and how every formula that states it stands to it"
+        + " now.",
     footerHeading = "%nExample:%n",
     footer = "  ovenmark goal show low-carb-bun")
 final class GoalShowCommand extends DeskCommand {

@@ -7,9 +7,9 @@ import picocli.CommandLine.Command;
     name = "pantry",
     header = "Show, find, add and change foods.",
     description = {
-      "Show, find, add and change the foods of the notebook: composition, household weights, density,"
-          + " allergens, price. A food of the built-in table comes into the pantry by itself when a"
-          + " formula first uses it."
+      "Show, find, add and change the foods of the notebook: composition, household weights,"
+          + " density, allergens, price. A food of the built-in table comes into the pantry by"
+          + " itself when a formula first uses it."
     },
     synopsisSubcommandLabel = "COMMAND",
     footerHeading = "%nExample:%n",

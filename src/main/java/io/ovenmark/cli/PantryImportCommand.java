@@ -19,9 +19,9 @@ import picocli.CommandLine.Parameters;
     name = "import",
     header = "Add foods from a downloaded food table.",
     description = {
-      "Add foods from a table that you have downloaded: the ASCII files of USDA SR28 or the CSV files of"
-          + " USDA FoodData Central, in a folder or a zip file. Foods that the pantry has stay as they"
-          + " are; figures that the table lacks stay unknown."
+      "Add foods from a table that you have downloaded: the ASCII files of USDA SR28 or the CSV"
+          + " files of USDA FoodData Central, in a folder or a zip file. Foods that the pantry has"
+          + " stay as they are; figures that the table lacks stay unknown."
     },
     footerHeading = "%nExamples:%n",
     footer = {
@@ -70,7 +70,10 @@ final class PantryImportCommand extends WritingCommand {
             "--words or --id",
             () ->
                 new FoodImport.Selection(
-                    words, new HashSet<>(ids), Optional.ofNullable(kind).map(FoodText::kind), most));
+                    words,
+                    new HashSet<>(ids),
+                    Optional.ofNullable(kind).map(FoodText::kind),
+                    most));
     ProgressLines lines = new ProgressLines(surroundings());
     FoodImport.Progress progress =
         (file, done, total) ->

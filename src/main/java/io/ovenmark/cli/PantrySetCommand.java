@@ -15,8 +15,8 @@ import picocli.CommandLine.Parameters;
     header = "Change a food of the pantry.",
     description = {
       "Change a food of the pantry: price=\"3.20 EUR for 1000 g\", weight.tbsp=\"9 g\","
-          + " density=\"0.55 g/ml\", allergens=lupin, kind=dry, name=…, polyol=erythritol, or a figure"
-          + " per 100 g such as protein=39.1. Nothing behind the = makes a fact unknown.",
+          + " density=\"0.55 g/ml\", allergens=lupin, kind=dry, name=…, polyol=erythritol, or a"
+          + " figure per 100 g such as protein=39.1. Nothing behind the = makes a fact unknown.",
       "Figures of numbered revisions do not move; the newest is worked out with the changed food."
     },
     footerHeading = "%nExample:%n",

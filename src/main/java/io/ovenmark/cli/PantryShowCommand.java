@@ -11,8 +11,8 @@ import picocli.CommandLine.Parameters;
     name = "show",
     header = "Show a food.",
     description =
-        "Show a food of the pantry, or one of the built-in table: figures, weights, allergens, price,"
-            + " and who uses it.",
+        "Show a food of the pantry, or one of the built-in table: figures, weights, allergens,"
+            + " price, and who uses it.",
     footerHeading = "%nExample:%n",
     footer = "  ovenmark pantry show lupin-flour")
 final class PantryShowCommand extends DeskCommand {

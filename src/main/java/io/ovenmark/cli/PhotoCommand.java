@@ -7,8 +7,9 @@ import picocli.CommandLine.Command;
     name = "photo",
     header = "Add photos to a bake.",
     description = {
-      "Add photos to a bake. The camera's own file stays as it is; the notebook keeps a copy that is"
-          + " upright, at most 2400 pixels wide, and says neither where nor with what it was taken."
+      "Add photos to a bake. The camera's own file stays as it is; the notebook keeps a copy that"
+          + " is upright, at most 2400 pixels wide, and says neither where nor with what it was"
+          + " taken."
     },
     synopsisSubcommandLabel = "COMMAND",
     footerHeading = "%nExample:%n",

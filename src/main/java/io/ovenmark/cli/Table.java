@@ -63,7 +63,9 @@ final class Table {
     }
     Table table =
         new Table(
-            kept.stream().map(i -> (right.get(i) ? ">" : "") + heads.get(i)).toArray(String[]::new));
+            kept.stream()
+                .map(i -> (right.get(i) ? ">" : "") + heads.get(i))
+                .toArray(String[]::new));
     table.indent = indent;
     rows.forEach(row -> table.row(kept.stream().map(row::get).toArray(String[]::new)));
     return table;

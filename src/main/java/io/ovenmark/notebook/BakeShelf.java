@@ -9,6 +9,7 @@ import io.ovenmark.notebook.store.CommitId;
 import io.ovenmark.notebook.store.GitStore;
 import io.ovenmark.notebook.store.StoreException;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -66,25 +67,29 @@ final class BakeShelf {
   /** The names of all of them, readable or not. */
   SortedSet<String> ids(String formula) {
     SortedSet<String> ids = new TreeSet<>();
-    files(formula).keySet().forEach(path -> ids.add(Layout.bakeId(path)));
+    files(formula, heads(formula).values())
+        .keySet()
+        .forEach(path -> ids.add(Layout.bakeId(path)));
     return ids;
   }
 
-  private Found find(String formula) {
-    List<CommitId> heads = new ArrayList<>();
-    List<String> ids = new ArrayList<>();
+  /** One commit for each different folder of bakes, by that folder's id. */
+  private Map<String, CommitId> heads(String formula) {
+    Map<String, CommitId> heads = new LinkedHashMap<>();
     for (Address line : revisions.lines(formula)) {
       Optional<CommitId> head = store.head(line.branch());
-      Optional<String> id = head.flatMap(each -> folders.treeId(each, Layout.bakes(formula)));
-      if (id.isPresent() && !ids.contains(id.get())) {
-        heads.add(head.get());
-        ids.add(id.get());
-      }
+      head.flatMap(each -> folders.treeId(each, Layout.bakes(formula)))
+          .ifPresent(id -> heads.putIfAbsent(id, head.get()));
     }
-    Place place = new Place(formula, List.copyOf(ids));
+    return heads;
+  }
+
+  private Found find(String formula) {
+    Map<String, CommitId> heads = heads(formula);
+    Place place = new Place(formula, List.copyOf(heads.keySet()));
     Found found = known.get(place);
     if (found == null) {
-      found = read(formula, heads);
+      found = read(formula, heads.values());
       if (found.problems().isEmpty()) {
         known.put(place, found);
       }
@@ -92,7 +97,7 @@ final class BakeShelf {
     return found;
   }
 
-  private Found read(String formula, List<CommitId> heads) {
+  private Found read(String formula, Collection<CommitId> heads) {
     List<Bake> bakes = new ArrayList<>();
     List<Problem> problems = new ArrayList<>();
     files(formula, heads)
@@ -111,7 +116,7 @@ final class BakeShelf {
   }
 
   /** The files by path; where several heads have one, as the first has it. */
-  private Map<String, BlobId> files(String formula, List<CommitId> heads) {
+  private Map<String, BlobId> files(String formula, Collection<CommitId> heads) {
     Map<String, BlobId> files = new LinkedHashMap<>();
     for (CommitId head : heads) {
       folders

@@ -32,7 +32,8 @@ class HelpTest {
     Files.write(made.resolve("tray.jpg"), Pictures.jpeg(Pictures.corners(60, 40)));
     Path table = Files.createDirectory(made.resolve("sr28"));
     for (String file : List.of("FOOD_DES.txt", "NUT_DATA.txt", "WEIGHT.txt")) {
-      try (InputStream in = HelpTest.class.getResourceAsStream("/io/ovenmark/pantry/sr28/" + file)) {
+      String name = "/io/ovenmark/pantry/sr28/" + file;
+      try (InputStream in = HelpTest.class.getResourceAsStream(name)) {
         Files.write(table.resolve(file), in.readAllBytes());
       }
     }

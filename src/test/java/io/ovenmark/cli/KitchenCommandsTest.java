@@ -73,7 +73,8 @@ class KitchenCommandsTest {
 
   @Test
   void whatIsKnownLaterIsAdded() {
-    bench.must("bake", "set", BUN, "2026-03-02-1", "--piece", "a liking=8,8,8", "--piece", "b 190C");
+    bench.must(
+        "bake", "set", BUN, "2026-03-02-1", "--piece", "a liking=8,8,8", "--piece", "b 190C");
 
     assertThat(bench.must("bake", "show", BUN).out())
         .contains("a  200 °C   24        67        58     13.4     41       8", "b  190 °C");
@@ -128,7 +129,8 @@ class KitchenCommandsTest {
         bench.must(
             "goal", "add", "guest-bun", "--name", "Bun for guests", "--limit",
             "net_carbohydrate_g <= 4 per piece", "--limit", "protein >= 12", "--without",
-            "gluten,milk", "--without-food", "wheat-flour-bread", "--subtract", "fibre,polyols=0.5");
+            "gluten,milk", "--without-food", "wheat-flour-bread", "--subtract",
+            "fibre,polyols=0.5");
     assertThat(added.out())
         .contains(
             "Bun for guests (guest-bun)", "at most 4 g net carbohydrate a piece", "no milk",
