@@ -67,13 +67,11 @@ final class BakeShelf {
   /** The names of all of them, readable or not. */
   SortedSet<String> ids(String formula) {
     SortedSet<String> ids = new TreeSet<>();
-    files(formula, heads(formula).values())
-        .keySet()
-        .forEach(path -> ids.add(Layout.bakeId(path)));
+    files(formula, heads(formula).values()).keySet().forEach(path -> ids.add(Layout.bakeId(path)));
     return ids;
   }
 
-  /** One commit for each different folder of bakes, by that folder's id. */
+  /** One head for each content of the formula's folder of bakes, by that content's id. */
   private Map<String, CommitId> heads(String formula) {
     Map<String, CommitId> heads = new LinkedHashMap<>();
     for (Address line : revisions.lines(formula)) {
