@@ -12,6 +12,11 @@ final class GoalText {
       return;
     }
     out.heading("Goal: " + goal.name() + ": " + Figures.met(goal.met()));
+    rules(goal, out);
+  }
+
+  /** Prints its rules alone. */
+  static void rules(Views.GoalView goal, Output out) {
     Table table = new Table("", "", "");
     for (Views.GoalRule rule : goal.checks()) {
       table.row(word(rule.met()), rule.rule(), value(rule));

@@ -36,9 +36,14 @@ import picocli.CommandLine.Spec;
       CompareCommand.class,
       VariantCommand.class,
       CarryCommand.class,
+      BakeCommand.class,
+      PhotoCommand.class,
+      GoalCommand.class,
+      PantryCommand.class,
       RestoreCommand.class,
       PublishCommand.class,
       UndoCommand.class,
+      CheckCommand.class,
       CompletionCommand.class
     })
 final class Ovenmark implements Runnable {

@@ -52,6 +52,25 @@ final class Table {
     return this;
   }
 
+  /** The same table without the columns that hold nothing in any row. */
+  Table withoutEmptyColumns() {
+    List<Integer> kept = new ArrayList<>();
+    for (int i = 0; i < heads.size(); i++) {
+      int column = i;
+      if (rows.stream().anyMatch(row -> !row.get(column).isEmpty())) {
+        kept.add(i);
+      }
+    }
+    Table table =
+        new Table(
+            kept.stream()
+                .map(i -> (right.get(i) ? ">" : "") + heads.get(i))
+                .toArray(String[]::new));
+    table.indent = indent;
+    rows.forEach(row -> table.row(kept.stream().map(row::get).toArray(String[]::new)));
+    return table;
+  }
+
   boolean isEmpty() {
     return rows.isEmpty();
   }

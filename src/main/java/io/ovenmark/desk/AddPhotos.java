@@ -1,6 +1,7 @@
 package io.ovenmark.desk;
 
 import io.ovenmark.bake.Bake;
+import io.ovenmark.bake.MarkText;
 import io.ovenmark.bake.Photo;
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.By;
@@ -27,6 +28,22 @@ public final class AddPhotos {
    */
   public AddPhotos(Desk desk) {
     this.desk = desk;
+  }
+
+  /**
+   * Reads marks against the pieces of a bake.
+   *
+   * @param formula slug of the formula
+   * @param id the bake's name
+   * @param texts marks as {@link MarkText} reads them
+   * @return the marks
+   * @throws Refusal when there is no such bake or piece, or a mark is not understood
+   */
+  public List<Photo.Mark> marks(String formula, String id, List<String> texts) {
+    Bake bake = new BakeParts(desk).bake(formula, id);
+    return texts.stream()
+        .map(text -> Asked.read("mark", () -> MarkText.read(text, bake.pieces())))
+        .toList();
   }
 
   /**

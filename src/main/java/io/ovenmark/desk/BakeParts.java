@@ -54,6 +54,21 @@ final class BakeParts {
         .orElseThrow(() -> noBake(formula, id, bakes));
   }
 
+  /** The newest bake. */
+  Bake newest(String formula) {
+    Asked.slug("formula", formula);
+    requireFormula(formula);
+    List<Bake> bakes = notebook.bakes(formula);
+    if (bakes.isEmpty()) {
+      throw new Refusal(
+          Refusal.Reason.NOT_FOUND,
+          "bakes of " + formula,
+          formula + " has not been baked yet.",
+          "Record a bake with: ovenmark bake add " + formula);
+    }
+    return bakes.get(bakes.size() - 1);
+  }
+
   /** Refuses a name of which there is no formula and never was one. */
   void requireFormula(String formula) {
     if (!notebook.isKnown(formula)) {

@@ -31,4 +31,16 @@ public final class ShowBake {
     BakeParts parts = new BakeParts(desk);
     return parts.view(parts.bake(formula, id));
   }
+
+  /**
+   * Shows the newest bake of a formula.
+   *
+   * @param formula slug of the formula
+   * @return the bake
+   * @throws io.ovenmark.notebook.Refusal when it has not been baked yet
+   */
+  public Views.BakeView newest(String formula) {
+    BakeParts parts = new BakeParts(desk);
+    return parts.view(parts.newest(formula));
+  }
 }

@@ -20,6 +20,9 @@ final class Layout {
   private static final Pattern BAKE =
       Pattern.compile("bakes/[^/]+/\\d{4}-\\d\\d-\\d\\d-\\d{1,4}\\.json");
 
+  private static final Pattern PHOTO =
+      Pattern.compile("photos/[^/]+/[A-Za-z0-9_-][A-Za-z0-9._-]*\\.(?:jpg|jpeg|JPG|JPEG)");
+
   private Layout() {}
 
   static String formula(String slug) {
@@ -69,6 +72,17 @@ final class Layout {
   /** Whether a path is a bake's. */
   static boolean isBake(String path) {
     return BAKE.matcher(path).matches();
+  }
+
+  /** Whether a path is a picture's. */
+  static boolean isPhoto(String path) {
+    return PHOTO.matcher(path).matches();
+  }
+
+  /** The folder within another one that a file is in, which bakes and photos name by formula. */
+  static Optional<String> formulaOf(String path) {
+    String[] parts = path.split("/", -1);
+    return parts.length == 3 ? Optional.of(parts[1]) : Optional.empty();
   }
 
   /** The bake's name in its file's path. */

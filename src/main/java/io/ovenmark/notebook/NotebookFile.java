@@ -10,8 +10,6 @@ import io.ovenmark.measure.Slug;
 import io.ovenmark.pantry.Food;
 import io.ovenmark.pantry.FoodCodec;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** What a file of a notebook is, by its path, and what it says. */
 public sealed interface NotebookFile {
@@ -65,15 +63,6 @@ public sealed interface NotebookFile {
   /** A file outside the notebook's folders: somebody's own. */
   record OtherFile() implements NotebookFile {}
 
-  /** Paths with a folder for each formula: the folder, the formula, the file's name. */
-  Pattern IN_FORMULA_FOLDER = Pattern.compile("(bakes|photos)/([^/]+)/([^/]+)");
-
-  /** Names of bakes. */
-  Pattern BAKE_NAME = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}-[0-9]{1,4}\\.json");
-
-  /** Names of pictures. */
-  Pattern PHOTO_NAME = Pattern.compile("[A-Za-z0-9_-][A-Za-z0-9._-]*\\.(?:jpg|jpeg|JPG|JPEG)");
-
   /**
    * Reads a file.
    *
@@ -98,15 +87,12 @@ public sealed interface NotebookFile {
     if (slug.isPresent()) {
       return new GoalFile(GoalCodec.read(path, slug.get(), bytes));
     }
-    Matcher parts = IN_FORMULA_FOLDER.matcher(path);
-    if (parts.matches() && Slug.isSlug(parts.group(2))) {
-      String name = parts.group(3);
-      if (parts.group(1).equals(Layout.BAKES) && BAKE_NAME.matcher(name).matches()) {
-        return new BakeFile(BakeCodec.read(path, parts.group(2), Layout.bakeId(path), bytes));
-      }
-      if (parts.group(1).equals(Layout.PHOTOS) && PHOTO_NAME.matcher(name).matches()) {
-        return new PhotoFile(parts.group(2), bytes);
-      }
+    Optional<String> formula = Layout.formulaOf(path).filter(Slug::isSlug);
+    if (formula.isPresent() && Layout.isBake(path)) {
+      return new BakeFile(BakeCodec.read(path, formula.get(), Layout.bakeId(path), bytes));
+    }
+    if (formula.isPresent() && Layout.isPhoto(path)) {
+      return new PhotoFile(formula.get(), bytes);
     }
     return Layout.isInFolder(path) ? new StrayFile() : new OtherFile();
   }

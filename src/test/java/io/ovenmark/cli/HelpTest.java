@@ -2,7 +2,9 @@ package io.ovenmark.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import io.ovenmark.photo.Pictures;
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -27,6 +29,14 @@ class HelpTest {
         Files.readString(made.resolve("formulas/seeded-lupin-bun.json"))
             .replace("\"180 g\"", "\"184 g\"");
     Files.writeString(made.resolve("edited.json"), edited, StandardCharsets.UTF_8);
+    Files.write(made.resolve("tray.jpg"), Pictures.jpeg(Pictures.corners(60, 40)));
+    Path table = Files.createDirectory(made.resolve("sr28"));
+    for (String file : List.of("FOOD_DES.txt", "NUT_DATA.txt", "WEIGHT.txt")) {
+      String name = "/io/ovenmark/pantry/sr28/" + file;
+      try (InputStream in = HelpTest.class.getResourceAsStream(name)) {
+        Files.write(table.resolve(file), in.readAllBytes());
+      }
+    }
   }
 
   static Stream<CommandLine> commands() {
