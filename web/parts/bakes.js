@@ -1,13 +1,15 @@
 // Bakes: their photos with the pieces' letters, what was done with each piece, what was found.
 
 import {html, nothing, svg} from "/lib/lit-html/lit-html.js";
-import {bakePage, photo} from "/address.js";
+import {bakePage, photo, revisionName} from "/address.js";
 import {capital, count, flowing, fullDay, number, signed} from "/format.js";
 import {tray} from "/parts/tray.js";
 
 /** The bakes of both sides, and what came of them. */
-export function bakesOfBothSides(comparison, from, to) {
+export function bakesOfBothSides(comparison) {
   const {outcomes} = comparison;
+  const from = revisionName(comparison.from);
+  const to = revisionName(comparison.to);
   const none = outcomes.from.length + outcomes.to.length === 0;
   return html`<section class="bakes">
     <h2>Bakes</h2>
@@ -16,7 +18,7 @@ export function bakesOfBothSides(comparison, from, to) {
       : html`<div class="sides">
           ${side("from", from, outcomes.from)} ${side("to", to, outcomes.to)}
           <div class="outcome">
-            ${notice(comparison)} ${outcomeTable(outcomes, from, to)}
+            ${notice(comparison)} ${outcomeTable(outcomes, `A ${from}`, `B ${to}`)}
             ${findingGroups(outcomes.findings)}
             ${outcomes.comparable_pieces.map((words) => html`<p class="comparable">${words}</p>`)}
           </div>

@@ -142,8 +142,8 @@ function goalZone(zone, x, low, high) {
 }
 
 /**
- * What moved one figure, cause by cause; the causes add up to the change. Without a wanted figure it
- * is the first that moved, those that matter most before others.
+ * What moved one figure, cause by cause; the causes add up to the change. Without a wanted figure
+ * it is the first that moved, those that matter most before others.
  */
 export function causes(comparison, per, wanted, choose) {
   const figures = figuresOf(comparison, per);

@@ -1,6 +1,6 @@
 // Whether a goal is met: in words, with a shape that says the same.
 
-import {html, svg} from "/lib/lit-html/lit-html.js";
+import {html, nothing, svg} from "/lib/lit-html/lit-html.js";
 
 const SHAPES = {
   met: svg`<circle cx="8" cy="8" r="7"/><path d="M4.5 8.4l2.4 2.4 4.6-5"/>`,
@@ -23,4 +23,19 @@ export function goalMark(met, words = goalWords(met)) {
 /** The words alone. */
 export function goalWords(met) {
   return met === true ? "met" : met === false ? "missed" : "not known";
+}
+
+/** Rule by rule how a goal stands. */
+export function ruleList(checks) {
+  return html`<ul class="rules">
+    ${checks.map(
+      (check) => html`<li>
+        ${goalMark(check.met, html`<b>${goalWords(check.met)}</b>`)}
+        ${check.rule}${check.value_text ? `: ${check.value_text}` : ""}
+        ${check.because.length > 0
+          ? html`<span class="remark">${check.because.join(", ")}</span>`
+          : nothing}
+      </li>`,
+    )}
+  </ul>`;
 }

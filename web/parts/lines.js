@@ -154,8 +154,9 @@ function foodData(comparison) {
         <summary>${food.name}, ${count(food.figures.length, "figure")}</summary>
         <ul>
           ${food.figures.map(
-            (each) =>
-              html`<li>${each.field}: ${each.from ?? "not stated"} → ${each.to ?? "not stated"}</li>`,
+            (each) => html`<li>
+              ${each.field}: ${each.from ?? "not stated"} → ${each.to ?? "not stated"}
+            </li>`,
           )}
         </ul>
       </details>`,

@@ -15,7 +15,8 @@ export function spine(timeline, pins, move) {
   const rows = timeline.revisions.map((entry, at) =>
     revision(timeline, entry, at, threads, pins, move),
   );
-  return html`<ol class="revisions lanes-${lanesOf(threads)}" reversed aria-label="Revisions, newest first">
+  return html`<ol class="revisions lanes-${lanesOf(threads)}" reversed
+    aria-label="Revisions, newest first">
     ${timeline.edited_by_hand ? edited(timeline, pins, move) : nothing} ${rows}
   </ol>`;
 }

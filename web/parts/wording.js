@@ -103,12 +103,15 @@ function stepNumber({change, from_number: from, to_number: to}) {
 function run({change, text}) {
   switch (change) {
     case "added":
-      return html`<ins><span class="unseen">(new: </span>${text}<span class="unseen">)</span></ins>`;
+      return html`<ins>${unseen("(new: ")}${text}${unseen(")")}</ins>`;
     case "removed":
-      return html`<del
-        ><span class="unseen">(left out: </span>${text}<span class="unseen">)</span></del
-      >`;
+      return html`<del>${unseen("(left out: ")}${text}${unseen(")")}</del>`;
     default:
       return text;
   }
+}
+
+// For those who listen, since lines through and under words are not read out.
+function unseen(words) {
+  return html`<span class="unseen">${words}</span>`;
 }

@@ -6,7 +6,7 @@ import {formulaPage, fromPin, parse, revisionName, short, worksheetPage} from "/
 import {figure, flowing, fullDay} from "/format.js";
 import {bakesOfBothSides, sideMark} from "/parts/bakes.js";
 import {causes, figureTable} from "/parts/figures.js";
-import {goalMark, goalWords} from "/parts/goal.js";
+import {goalMark, ruleList} from "/parts/goal.js";
 import {defaultPins, editedAddress, entryOf} from "/parts/history.js";
 import {lineTable} from "/parts/lines.js";
 import {spine} from "/parts/spine.js";
@@ -120,15 +120,7 @@ function heading(timeline) {
     ${timeline.goal
       ? html`<details class="goal-of">
           <summary>${timeline.goal.name}: ${goalMark(timeline.goal.met)}</summary>
-          <ul>
-            ${timeline.goal.checks.map(
-              (check) => html`<li>
-                ${goalMark(check.met, html`<b>${goalWords(check.met)}</b>`)} ${check.rule}${check.value_text
-                  ? `: ${check.value_text}`
-                  : ""}
-              </li>`,
-            )}
-          </ul>
+          ${ruleList(timeline.goal.checks)}
           ${timeline.goal.note ? html`<p class="quiet">${timeline.goal.note}</p>` : nothing}
         </details>`
       : html`<p class="sub">no goal</p>`}
@@ -192,14 +184,14 @@ function alone(timeline, pins) {
 }
 
 function answer(comparison, pins, chosen, to) {
-  const from = nameOf(comparison.from, comparison.to);
-  const after = nameOf(comparison.to, comparison.from);
+  const from = `A ${revisionName(comparison.from)}`;
+  const after = `B ${revisionName(comparison.to)}`;
   const per = chosen.per ?? DEFAULT_PER;
   return html`<div class="comparison">
     <div class="between">
-      ${head("from", comparison.from, from)}
+      ${head("from", comparison.from, comparison.to)}
       <span class="arrow" aria-hidden="true">→</span>
-      ${head("to", comparison.to, after)}
+      ${head("to", comparison.to, comparison.from)}
       <button type="button" class="swap" @click=${() => to({from: pins.to, to: pins.from})}>
         Swap A and B
       </button>
@@ -217,7 +209,7 @@ function answer(comparison, pins, chosen, to) {
         ${fieldTable("Yield", comparison.yield, from, after)}
       </div>
     </div>
-    ${bakesOfBothSides(comparison, from, after)}
+    ${bakesOfBothSides(comparison)}
     ${methodDiff(comparison.method)}
     ${fieldTable("Name, goal and other texts", comparison.texts, from, after)}
   </div>`;
@@ -229,9 +221,9 @@ function nameOf(side, other) {
   return side.formula === other.formula ? revision : `${side.name} ${revision}`;
 }
 
-function head(which, side, name) {
+function head(which, side, other) {
   return html`<p class="head ${which}">
-    ${sideMark(which)} <a href=${worksheetPage(side.address)}>${name}</a>
+    ${sideMark(which)} <a href=${worksheetPage(side.address)}>${nameOf(side, other)}</a>
     <span class="quiet">${side.time ? `${fullDay(side.time)}, ${side.author}` : "on disk"}</span>
     ${side.note ? html`<span class="note">${side.note}</span>` : nothing}
   </p>`;

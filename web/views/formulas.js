@@ -2,7 +2,7 @@
 
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
-import {formulaPage, parse, short, worksheetPage} from "/address.js";
+import {formulaPage, worksheetPage} from "/address.js";
 import {count, figure, fullDay} from "/format.js";
 import {goalMark} from "/parts/goal.js";
 import {problemList} from "/views/failure.js";
@@ -65,7 +65,7 @@ function row(entry, all) {
       ${entry.edited_by_hand ? editedMark(entry) : nothing}
     </th>
     <td role="cell" class="goal">${goal(entry)}</td>
-    <td role="cell" class="newest">${newest(entry.latest, entry.time, entry.note)}</td>
+    <td role="cell" class="newest">${newest(entry)}</td>
     ${number("Liquid ratio", figure(entry.ratios, "liquid_ratio"))}
     ${number("Net carbohydrate a piece, g", figure(entry.per_piece, "net_carbohydrate_g"))}
     ${number("Protein a piece, g", figure(entry.per_piece, "protein_g"))}
@@ -85,8 +85,9 @@ function goal(entry) {
     : html`<span class="quiet">no goal</span>`;
 }
 
-function newest(address, time, note) {
-  return html`<a href=${worksheetPage(address)}>${short(address)}</a>
+// The link leads to the figures that the list shows: those with the foods of today.
+function newest({formula, revisions, time, note}) {
+  return html`<a href=${worksheetPage(formula)}>${revisions}</a>
     <time datetime=${time}>${fullDay(time)}</time> <span class="note">${note}</span>`;
 }
 
@@ -117,7 +118,7 @@ function damaged(entry) {
     </th>
     <td role="cell" colspan="6">
       <p>
-        The newest revision (${newest(entry.latest, entry.time, entry.note)}) cannot be worked out.
+        The newest revision (${newest(entry)}) cannot be worked out.
         ${count(entry.problems.length, "problem")}:
       </p>
       ${problemList(entry.problems)}
@@ -135,9 +136,7 @@ function variantRow(entry, variant) {
     </th>
     <td role="cell" class="goal">${goal(variant)}</td>
     <td role="cell" class="newest" colspan="5">
-      <a href=${worksheetPage(variant.address)}>${parse(variant.address).point}</a>
-      <time datetime=${variant.time}>${fullDay(variant.time)}</time>
-      <span class="note">${variant.note}</span>
+      ${newest({...variant, formula: `${entry.formula}/${variant.variant}`})}
     </td>
   </tr>`;
 }

@@ -4,7 +4,7 @@ import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
 import {bakePage, formulaPage, print as printed, revisionName, worksheetPage} from "/address.js";
 import {capital, count, figure, fullDay, moment, number} from "/format.js";
-import {goalMark, goalWords} from "/parts/goal.js";
+import {ruleList} from "/parts/goal.js";
 import {tray} from "/parts/tray.js";
 
 const MACROS = [
@@ -211,15 +211,7 @@ function goal(sheet) {
   }
   return html`<section>
     <h2>Goal: ${sheet.goal.name}</h2>
-    <ul class="rules">
-      ${sheet.goal.checks.map(
-        (check) => html`<li>
-          ${goalMark(check.met, html`<b>${goalWords(check.met)}</b>`)} ${check.rule}${check.value_text ? `: ${check.value_text}` : ""}
-          ${check.because.length > 0 ? html`<span class="remark">${check.because.join(", ")}</span>`
-            : nothing}
-        </li>`,
-      )}
-    </ul>
+    ${ruleList(sheet.goal.checks)}
   </section>`;
 }
 

@@ -8,9 +8,9 @@ import java.util.HexFormat;
 
 /**
  * Sends what was asked for, and is the one place that says how it may be kept. Nothing that the
- * viewer shows is fixed for ever: even a sheet named by a commit gains bakes and publications, and a
- * photo keeps its name when it is replaced. So everything may be kept and must be asked about again;
- * what is still the same costs one short answer on this machine.
+ * viewer shows is fixed for ever: even a sheet named by a commit gains bakes and publications, and
+ * a photo keeps its name when it is replaced. So everything may be kept and must be asked about
+ * again; what is still the same costs one short answer on this machine.
  */
 final class Answers {
   static final String JSON = "application/json; charset=utf-8";

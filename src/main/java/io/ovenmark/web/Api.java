@@ -37,7 +37,9 @@ final class Api {
 
   /** {@code /api/compare?from=seeded-lupin-bun@5&to=seeded-lupin-bun@7}. */
   void compare(Context context) {
-    send(context, new CompareRevisions(desk).call(address(context, "from"), address(context, "to")));
+    Address from = address(context, "from");
+    Address to = address(context, "to");
+    send(context, new CompareRevisions(desk).call(from, to));
   }
 
   /** {@code /api/bake?formula=seeded-lupin-bun&id=2026-09-14-1}. */

@@ -4,8 +4,8 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * What every answer says to the browser: take nothing from elsewhere, run nothing but the site's own
- * modules, and be used by no other page.
+ * What every answer says to the browser: take nothing from elsewhere, run nothing but the site's
+ * own modules, and be used by no other page.
  */
 final class Headers {
   /** By name. */

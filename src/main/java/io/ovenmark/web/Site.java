@@ -10,8 +10,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
 /**
- * The files that the pages are made of, from the class path: the site's own and the one library that
- * it uses. All pages are one shell; what it shows follows from the address.
+ * The files that the pages are made of, from the class path: the site's own and the one library
+ * that it uses. All pages are one shell; what it shows follows from the address.
  */
 final class Site {
   private static final String OWN = "io/ovenmark/web/site/";

@@ -13,8 +13,8 @@ import java.net.URI;
 import java.util.function.Consumer;
 
 /**
- * The viewer of a notebook, running. It listens on 127.0.0.1 only, answers reading requests only, and
- * only those that were addressed to it by that name; see {@link Guard}.
+ * The viewer of a notebook, running. It listens on 127.0.0.1 only, answers reading requests only,
+ * and only those that were addressed to it by that name; see {@link Guard}.
  *
  * <pre>{@code
  * try (Viewer viewer = Viewer.start(desk, 0, fault -> log(fault))) {

@@ -32,10 +32,10 @@ import java.util.Optional;
 import javax.imageio.ImageIO;
 
 /**
- * A small notebook of the Saltmarsh bench for the viewer's tests, with everything that a page must be
- * able to show: a goal missed and met, bakes with and without measures, a variant, a restored and a
- * published revision, figures that are unknown, names and notes that try to be markup, a damaged
- * file, and formulas of no, one and sixty lines.
+ * A small notebook of the Saltmarsh bench for the viewer's tests, with everything that a page must
+ * be able to show: a goal missed and met, bakes with and without measures, a variant, a restored
+ * and a published revision, figures that are unknown, names and notes that try to be markup, a
+ * damaged file, and formulas of no, one and sixty lines.
  */
 final class BenchNotebook {
   /** A name that would run if it were taken for markup. */
@@ -165,7 +165,11 @@ final class BenchNotebook {
     revise(Address.parse("hostile"), HOSTILE + "\n\n" + HOSTILE, "water=12 g");
     create("no-lines", "{\"name\": \"Nothing yet\"}");
     revise(Address.parse("no-lines"), "Say what it is to be", "description=A bun, some day");
-    create("one-line", "{\"name\": \"Water\", \"lines\": [{\"food\": \"water\", \"amount\": \"1 l\"}]}");
+    create(
+        "one-line",
+        """
+        {"name": "Water", "lines": [{"food": "water", "amount": "1 l"}]}
+        """);
     StringBuilder lines = new StringBuilder();
     for (int i = 1; i <= 60; i++) {
       lines.append(i == 1 ? "" : ",");

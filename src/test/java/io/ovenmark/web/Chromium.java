@@ -18,8 +18,8 @@ import org.junit.jupiter.api.extension.ParameterContext;
 import org.junit.jupiter.api.extension.ParameterResolver;
 
 /**
- * Gives tests the installed Chromium as a {@link Browser}, one for the whole run. Where there is none
- * the tests are skipped and one line says so; with {@code CI=true} they fail instead.
+ * Gives tests the installed Chromium as a {@link Browser}, one for the whole run. Where there is
+ * none the tests are skipped and one line says so; with {@code CI=true} they fail instead.
  */
 final class Chromium implements ExecutionCondition, ParameterResolver {
   private static final List<String> NAMES =
@@ -34,15 +34,14 @@ final class Chromium implements ExecutionCondition, ParameterResolver {
           "--disable-component-update",
           "--disable-sync");
   private static final String MISSING =
-      "Browser tests skipped: no Chromium found on the PATH. Install it, for example with:"
+      "No browser tests: no Chromium found on the PATH. Install it, for example with:"
           + " apt-get install chromium";
   private static final AtomicBoolean TOLD = new AtomicBoolean();
 
   /** The running browser, closed when all tests are done. */
   private record Running(Playwright playwright, Browser browser) implements AutoCloseable {
     static Running start() {
-      Path program =
-          program().orElseThrow(() -> new IllegalStateException(MISSING.replace("skipped", "failed")));
+      Path program = program().orElseThrow(() -> new IllegalStateException(MISSING));
       Playwright playwright =
           Playwright.create(
               new Playwright.CreateOptions()

@@ -223,7 +223,7 @@ class PagesTest {
       byte[] pdf =
           visit.page().pdf(new Page.PdfOptions().setFormat("A4").setPreferCSSPageSize(true));
       String text = new String(pdf, StandardCharsets.ISO_8859_1);
-      assertThat(Pattern.compile("/Type\\s*/Page[^s]").matcher(text).results().count()).isEqualTo(1);
+      assertThat(Pattern.compile("/Type\\s*/Page[^s]").matcher(text).results()).hasSize(1);
       visit.page().emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
       assertThat(visit.at("#header").isVisible()).isFalse();
       assertThat(visit.at("button:text('Print')").isVisible()).isFalse();
