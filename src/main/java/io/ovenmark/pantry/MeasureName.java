@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * The name of a household measure taken apart once: the same few names stand in every formula and at
- * every food, and taking one apart costs more than all else of a line.
+ * The name of a household measure taken apart once: the same few names stand in every formula and
+ * at every food, and taking one apart costs more than all else of a line.
  *
  * @param key its words for comparing, see {@link HouseholdNames#key}
  * @param withoutRemark the same of the name without what stands in brackets
