@@ -50,7 +50,7 @@ class ArrowsTest {
               Map.entry("photo", RECORDS),
               Map.entry("desk", DESK),
               Map.entry("demo", DESK),
-              Map.entry("web", with(DESK, "demo")),
+              Map.entry("web", DESK),
               Map.entry("cli", with(DESK, "demo", "web"))));
 
   private static Set<String> with(Set<String> packages, String... more) {
@@ -172,7 +172,8 @@ class ArrowsTest {
           "ask the surroundings",
           access ->
               SURROUNDINGS.contains(
-                  access.getTargetOwner().getName() + "." + access.getTarget().getName()));
+                      access.getTargetOwner().getName() + "." + access.getTarget().getName())
+                  && !access.getTarget().getFullName().endsWith("(java.time.Clock)"));
 
   @ArchTest
   static final ArchRule onlyTheCommandLineAsksTheSurroundings =

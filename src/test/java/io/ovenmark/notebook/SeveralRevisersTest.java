@@ -100,12 +100,17 @@ class SeveralRevisersTest {
   @Test
   void inTwoProgramsLoseNoRevision() throws Exception {
     List<Process> programs = List.of(start("water", EACH), start("salt", EACH));
-    while (programs.stream().anyMatch(Process::isAlive)) {
-      assertThat(fixture.notebook().handEdits()).isEmpty();
-      assertThat(fixture.notebook().formula(fixture.notebook().newest(LINE)).lines()).hasSize(2);
-    }
-    for (Process program : programs) {
-      assertThat(program.waitFor()).isZero();
+    try {
+      Notebook notebook = fixture.notebook();
+      while (programs.stream().anyMatch(Process::isAlive)) {
+        assertThat(notebook.handEdits()).isEmpty();
+        assertThat(notebook.formula(notebook.newest(LINE)).lines()).hasSize(2);
+      }
+      for (Process program : programs) {
+        assertThat(program.waitFor()).isZero();
+      }
+    } finally {
+      programs.forEach(Process::destroyForcibly);
     }
 
     assertNothingIsLost();

@@ -384,8 +384,7 @@ public final class GitStore implements AutoCloseable {
           if (findHandEdits(checked).isEmpty()) {
             return List.of();
           }
-          recoverQuietly(writer::recoverNow);
-          return writer.withoutUnfinished(findHandEdits(checked));
+          return writer.undisturbed(() -> writer.withoutUnfinished(findHandEdits(checked)));
         });
   }
 
