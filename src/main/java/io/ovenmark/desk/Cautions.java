@@ -11,9 +11,9 @@ import java.util.List;
 
 /**
  * What to mind when a formula is baked and eaten. Cautions, not advice: local codes and licensed
- * practice decide. Sources: 71 °C for egg dishes, USDA Food Safety and Inspection Service; raw flour,
- * FDA consumer advice; polyols above 10 %, Regulation (EU) No 1169/2011, Annex III, 2.4; xylitol and
- * dogs, FDA consumer update; lupin and peanut, common clinical caution, from memory.
+ * practice decide. Sources: 71 °C for egg dishes, USDA Food Safety and Inspection Service; raw
+ * flour, FDA consumer advice; polyols above 10 %, Regulation (EU) No 1169/2011, Annex III, 2.4;
+ * xylitol and dogs, FDA consumer update; lupin and peanut, common clinical caution, from memory.
  */
 final class Cautions {
   private static final double POLYOL_PERCENT = 10;
@@ -35,7 +35,8 @@ final class Cautions {
     }
     if (sheet.allergens().contains(Allergen.EGGS)) {
       cautions.add(
-          "Contains egg: bake until the centre reaches 71 °C (160 °F), and follow local food codes.");
+          "Contains egg: bake until the centre reaches 71 °C (160 °F),"
+              + " and follow local food codes.");
     }
     boolean flour =
         sheet.lines().stream()

@@ -24,8 +24,8 @@ public final class ComparisonViews {
    * @param method the steps, word by word; empty when the method is the same
    * @param texts what differs in name, description, goal, reference and unknown fields
    * @param outcomes what was baked on both sides
-   * @param confounded the things that differ between the bakes; fewer than two means that nothing is
-   *     confounded
+   * @param confounded the things that differ between the bakes; fewer than two means that nothing
+   *     is confounded
    * @param credit what may be credited to what, in words, or null when there is nothing to say
    */
   public record ComparisonView(
@@ -179,8 +179,8 @@ public final class ComparisonViews {
    * @param limit its bounds, or null
    * @param fromMet before: true, false, or null for not known or no such rule
    * @param toMet now: true, false, or null
-   * @param change {@code newly met}, {@code newly broken}, {@code newly unknown}, {@code still met},
-   *     {@code still broken}, {@code still unknown}, {@code only before} or {@code only now}
+   * @param change {@code newly met}, {@code newly broken}, {@code newly unknown}, {@code still
+   *     met}, {@code still broken}, {@code still unknown}, {@code only before} or {@code only now}
    */
   public record GoalRuleDifference(
       String rule,

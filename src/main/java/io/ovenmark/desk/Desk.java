@@ -148,8 +148,8 @@ public final class Desk implements AutoCloseable {
   }
 
   /**
-   * Whether the foods, the goal or the settings that an address is worked out with differ from those
-   * of the revision's own commit, as far as the formula uses them.
+   * Whether the foods, the goal or the settings that an address is worked out with differ from
+   * those of the revision's own commit, as far as the formula uses them.
    *
    * @param address how the revision was asked for
    * @param revision the revision found
@@ -214,15 +214,17 @@ public final class Desk implements AutoCloseable {
     Key key = new Key(revision.blob().hex(), contents.figuresKey(formula), bakedYield);
     Sheet known = sheets.get(key);
     if (known == null) {
-      known = workOut(formula, contents::food, contents::goal, contents.policy(formula), bakedYield);
+      Policy policy = contents.policy(formula);
+      known = workOut(formula, contents::food, contents::goal, policy, bakedYield);
       sheets.put(key, known);
     }
     return known;
   }
 
   /**
-   * Works a formula out that is not a revision yet. Foods and the goal that its line of history lacks
-   * are those that a commit of it would bring along: the main line's, else the built-in table's.
+   * Works a formula out that is not a revision yet. Foods and the goal that its line of history
+   * lacks are those that a commit of it would bring along: the main line's, else the built-in
+   * table's.
    *
    * @param formula the formula
    * @param line the line of history whose foods and settings are used

@@ -10,8 +10,9 @@ import java.util.Map;
 
 /**
  * Figures by name, as programs see them: a number where it is exactly known, {@code null} where it
- * is not. What is known about a figure that is not exact stands in {@code bounds}: {@code "fibre_g":
- * {"at_least": 3.1, "at_most": null}}; nothing stands there for a figure of which nothing is known.
+ * is not. What is known about a figure that is not exact stands in {@code bounds}: {@code
+ * "fibre_g": {"at_least": 3.1, "at_most": null}}; nothing stands there for a figure of which
+ * nothing is known.
  *
  * @param figures the figures in order
  */

@@ -93,7 +93,8 @@ public final class ListFormulas {
         continue;
       }
       Revision newest = found.get();
-      Optional<GoalCheck> goal = desk.attempt(line, newest, bakes).sheet().flatMap(Desk.Sheet::goal);
+      Optional<GoalCheck> goal =
+          desk.attempt(line, newest, bakes).sheet().flatMap(Desk.Sheet::goal);
       entries.add(
           new Views.VariantEntry(
               name,

@@ -86,7 +86,9 @@ public final class ShowTimeline {
         Refusals.views(notebook.bakeProblems(slug)));
   }
 
-  /** By time, newest first; revisions of one line never change places, whatever their clocks say. */
+  /**
+   * By time, newest first; revisions of one line never change places, whatever their clocks say.
+   */
   private static void newestFirst(List<Views.TimelineEntry> entries) {
     Map<String, List<Views.TimelineEntry>> lines = new LinkedHashMap<>();
     for (Views.TimelineEntry entry : entries) {

@@ -5,8 +5,8 @@ import java.util.Map;
 
 /**
  * The records of answers, as programs see them in {@code --json} and from the web API. Member names
- * become snake case; units stand in the names; {@code null} is unknown or absent; times are ISO 8601
- * with offset; addresses are canonical.
+ * become snake case; units stand in the names; {@code null} is unknown or absent; times are ISO
+ * 8601 with offset; addresses are canonical.
  */
 public final class Views {
   private Views() {}
@@ -45,8 +45,8 @@ public final class Views {
    * @param bakes how many bakes there are that can be read
    * @param variants its variants
    * @param editedByHand whether the file on disk differs from the newest revision
-   * @param problems what is wrong with the formula, with what its figures rest on or with its bakes;
-   *     mostly empty
+   * @param problems what is wrong with the formula, with what its figures rest on or with its
+   *     bakes; mostly empty
    */
   public record FormulaEntry(
       String formula,
@@ -106,8 +106,9 @@ public final class Views {
    * @param formula short name
    * @param variant name of the variant, or null
    * @param revision its number; for a file edited by hand the number that it would get
-   * @param foodsChangedSince whether its foods, its goal or the settings changed since that revision
-   *     and the figures are those of the changed ones; then the address is not the numbered one
+   * @param foodsChangedSince whether its foods, its goal or the settings changed since that
+   *     revision and the figures are those of the changed ones; then the address is not the
+   *     numbered one
    * @param commit commit id, or null for a file edited by hand
    * @param blob id of the formula's content
    * @param time when it was committed, or null

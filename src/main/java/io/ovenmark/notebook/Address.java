@@ -11,9 +11,9 @@ import java.util.regex.Pattern;
 /**
  * Where a formula stands in its history: {@code lupin-bun} (its latest revision), {@code
  * lupin-bun@5}, {@code lupin-bun/egg-free@7}, {@code lupin-bun@4f2a91c} (the state at a commit) or
- * {@code lupin-bun@edited} (the file on disk that is not yet a revision). The only reader and writer
- * of addresses: command line, pages and files all use it. {@code toString} is what {@link #parse}
- * reads.
+ * {@code lupin-bun@edited} (the file on disk that is not yet a revision). The only reader and
+ * writer of addresses: command line, pages and files all use it. {@code toString} is what {@link
+ * #parse} reads.
  *
  * @param formula slug of the formula
  * @param variant name of the variant; empty for the main line
@@ -52,7 +52,8 @@ public record Address(String formula, Optional<String> variant, Point point) {
       if (!fits) {
         throw new IllegalArgumentException(
             "There is no state \"" + commit + number + "\" of a formula.\n"
-                + "Use a number from 1 to " + GREATEST_NUMBER + " or 7 to 40 digits of a commit id.");
+                + "Use a number from 1 to " + GREATEST_NUMBER
+                + " or 7 to 40 digits of a commit id.");
       }
     }
 
@@ -77,7 +78,8 @@ public record Address(String formula, Optional<String> variant, Point point) {
   }
 
   /**
-   * Checks a variant's name: a slug with at least one letter, so that it is never taken for a number.
+   * Checks a variant's name: a slug with at least one letter, so that it is never taken for a
+   * number.
    *
    * @param name the name
    * @return the same name

@@ -15,8 +15,8 @@ import java.util.Optional;
 
 /**
  * What a commit of a formula must bring along, so that its tree holds all that the figures rest on:
- * foods and the goal that its branch lacks. They come from elsewhere in the notebook, such as the main
- * line's pantry and goals, foods else from the built-in table.
+ * foods and the goal that its branch lacks. They come from elsewhere in the notebook, such as the
+ * main line's pantry and goals, foods else from the built-in table.
  *
  * @param kept files of other commits by path
  * @param foods foods of the built-in table, in the order of the lines

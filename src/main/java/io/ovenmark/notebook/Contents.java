@@ -14,8 +14,8 @@ import java.util.SortedMap;
 
 /**
  * What a notebook holds at one commit: the foods, goals and settings that the figures of a formula
- * of that commit rest on. Immutable, as a commit is. Reading something that is damaged throws {@link
- * io.ovenmark.json.UnreadableException}, and leaves everything else readable.
+ * of that commit rest on. Immutable, as a commit is. Reading something that is damaged throws
+ * {@link io.ovenmark.json.UnreadableException}, and leaves everything else readable.
  */
 public final class Contents {
   private final Folders folders;

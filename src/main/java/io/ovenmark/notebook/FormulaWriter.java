@@ -17,8 +17,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Commits formulas: new ones, revisions, restored ones. Every write says which revision it was based
- * on; when that moved meanwhile, the two are merged by meaning or refused with both sides.
+ * Commits formulas: new ones, revisions, restored ones. Every write says which revision it was
+ * based on; when that moved meanwhile, the two are merged by meaning or refused with both sides.
  *
  * <pre>{@code
  * ReviseOutcome outcome = new FormulaWriter(notebook).revise(base, edited, "Drier dough", by);
@@ -247,7 +247,10 @@ public final class FormulaWriter {
   static String checkedNote(String note) {
     if (note.isBlank()) {
       throw new Refusal(
-          Refusal.Reason.INVALID, "note", "A revision needs a note.", "Say in a line what and why.");
+          Refusal.Reason.INVALID,
+          "note",
+          "A revision needs a note.",
+          "Say in a line what and why.");
     }
     return note.strip();
   }

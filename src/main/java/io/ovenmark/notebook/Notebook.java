@@ -61,8 +61,8 @@ public final class Notebook implements AutoCloseable {
    * @param settings its settings
    * @param by who makes it, and when
    * @return the notebook, open
-   * @throws Refusal when there is a notebook already, the folder is a part of one, or the repository
-   *     there has no work tree or no branch {@code main}
+   * @throws Refusal when there is a notebook already, the folder is a part of one, or the
+   *     repository there has no work tree or no branch {@code main}
    */
   public static Notebook create(Path folder, NotebookSettings settings, By by) {
     return new Notebook(NotebookFolder.create(folder, settings, by));
@@ -350,7 +350,10 @@ public final class Notebook implements AutoCloseable {
    */
   public Map<CommitId, TagFacts> published(String formula) {
     Map<CommitId, TagFacts> tags = new LinkedHashMap<>();
-    store.tags(Layout.PUBLISHED + formula + "/").values().forEach(tag -> tags.put(tag.commit(), tag));
+    store
+        .tags(Layout.PUBLISHED + formula + "/")
+        .values()
+        .forEach(tag -> tags.put(tag.commit(), tag));
     return tags;
   }
 
@@ -377,6 +380,11 @@ public final class Notebook implements AutoCloseable {
                     branch,
                     "The notebook has no branch " + branch + ".",
                     "List what there is with: ovenmark list"));
+  }
+
+  /** Whether a variant's branch has left the main line at a commit. */
+  boolean isFork(Address variant, CommitId commit) {
+    return history.fork(variant.branch()).equals(Optional.of(commit));
   }
 
   /** The newest revision of a line at one of its commits. */

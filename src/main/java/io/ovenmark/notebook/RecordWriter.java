@@ -95,7 +95,9 @@ public final class RecordWriter {
     BlobId known =
         contents
             .blob(before.path())
-            .filter(blob -> contents.bake(before.formula(), before.path()).equals(Optional.of(before)))
+            .filter(
+                blob ->
+                    contents.bake(before.formula(), before.path()).equals(Optional.of(before)))
             .orElseThrow(() -> changed(before.path()));
     SortedMap<String, Optional<BlobId>> expected = fresh(pictures.keySet());
     expected.put(after.path(), Optional.of(known));
@@ -289,7 +291,7 @@ public final class RecordWriter {
     if (before.isEmpty() || notebook.at(before.get()).blob(Layout.SETTINGS).isEmpty()) {
       throw nothing(line, "There is no change before the beginning of the notebook.");
     }
-    if (line.variant().isPresent() && notebook.history().fork(line.branch()).equals(Optional.of(head))) {
+    if (line.variant().isPresent() && notebook.isFork(line, head)) {
       throw nothing(line, "The variant has no change of its own yet.");
     }
     Write write =

@@ -6,8 +6,8 @@ import io.ovenmark.json.Problem;
 import java.util.List;
 
 /**
- * Something that cannot be done because of what a person asked or of the data at hand: one sentence,
- * where, and what to do. Everything else that goes wrong is a fault of the program.
+ * Something that cannot be done because of what a person asked or of the data at hand: one
+ * sentence, where, and what to do. Everything else that goes wrong is a fault of the program.
  */
 public final class Refusal extends RuntimeException {
   private static final long serialVersionUID = 1L;

@@ -173,7 +173,7 @@ final class Revisions {
     if (!COMMIT.matcher(hex).matches()) {
       return Optional.empty();
     }
-    return store.resolve(hex).flatMap(commit -> changedFormula(commit)).map(slug -> named(slug, hex));
+    return store.resolve(hex).flatMap(this::changedFormula).map(slug -> named(slug, hex));
   }
 
   private Address named(String slug, String hex) {

@@ -164,7 +164,8 @@ public final class VariantWriter {
               .trailer(CARRIES, carried.address() + " " + carried.commit().hex());
       List<String> kept = new ArrayList<>();
       write = otherFiles(write, variant.formula(), base, ours, theirs, kept);
-      write = withFormula(write, variant.formula(), ((Merged.Settled) merged).formula(), ours, theirs);
+      Formula formula = ((Merged.Settled) merged).formula();
+      write = withFormula(write, variant.formula(), formula, ours, theirs);
       if (store.write(write) instanceof WriteOutcome.Written written) {
         return new CarryOutcome.Carried(notebook.newestAt(variant, written.commit()), kept);
       }

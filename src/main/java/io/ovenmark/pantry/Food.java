@@ -15,7 +15,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.UnaryOperator;
+import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /**
  * A food of the pantry.
@@ -49,6 +50,8 @@ public record Food(
 
   /** Densities of two measures that differ by no more than this factor are taken for the same. */
   private static final double SAME_DENSITY = 1.1;
+
+  private static final Pattern TAIL = Pattern.compile("[\\s,]+$");
 
   /** Checks and copies. */
   public Food {
@@ -109,9 +112,9 @@ public record Food(
           millilitres * density, "density " + HouseholdNames.number(density) + " g/ml");
     }
     List<HouseholdMeasure> volumes =
-        household.stream().filter(m -> HouseholdNames.volume(m.measure()).isPresent()).toList();
+        household.stream().filter(m -> MeasureName.of(m.measure()).volume().isPresent()).toList();
     List<HouseholdMeasure> plain =
-        volumes.stream().filter(m -> HouseholdNames.isPlainUnit(m.measure())).toList();
+        volumes.stream().filter(m -> MeasureName.of(m.measure()).plainUnit()).toList();
     List<HouseholdMeasure> candidates = plain.isEmpty() ? volumes : plain;
     if (candidates.isEmpty()) {
       return unresolved(name + " has neither a household weight nor a density");
@@ -134,18 +137,18 @@ public record Food(
   }
 
   private List<HouseholdMeasure> named(String wanted) {
-    List<String> key = HouseholdNames.key(wanted);
-    List<List<HouseholdMeasure>> stages =
-        List.of(
-            withKey(key, UnaryOperator.identity()),
-            withKey(key, HouseholdNames::withoutRemark),
-            withKey(key, HouseholdNames::head));
-    return stages.stream().filter(found -> !found.isEmpty()).findFirst().orElse(List.of());
+    List<String> key = MeasureName.of(wanted).key();
+    List<HouseholdMeasure> found = withKey(key, MeasureName::key);
+    if (found.isEmpty()) {
+      found = withKey(key, MeasureName::withoutRemark);
+    }
+    return found.isEmpty() ? withKey(key, MeasureName::head) : found;
   }
 
-  private List<HouseholdMeasure> withKey(List<String> key, UnaryOperator<String> part) {
+  private List<HouseholdMeasure> withKey(
+      List<String> key, Function<MeasureName, List<String>> part) {
     return household.stream()
-        .filter(m -> HouseholdNames.key(part.apply(m.measure())).equals(key))
+        .filter(m -> part.apply(MeasureName.of(m.measure())).equals(key))
         .toList();
   }
 
@@ -163,7 +166,7 @@ public record Food(
       }
       left.remove(left.size() - 1);
     }
-    String shorter = String.join(" ", left).replaceAll("[\\s,]+$", "");
+    String shorter = TAIL.matcher(String.join(" ", left)).replaceAll("");
     if (shorter.equals(amount.measure())) {
       return Optional.empty();
     }
@@ -172,7 +175,7 @@ public record Food(
   }
 
   private static double millilitres(HouseholdMeasure measure) {
-    return HouseholdNames.volume(measure.measure()).orElseThrow().base();
+    return MeasureName.of(measure.measure()).volume().orElseThrow().base();
   }
 
   private static String weight(HouseholdMeasure measure) {

@@ -16,39 +16,32 @@ import java.util.regex.Pattern;
  */
 final class HouseholdNames {
   private static final Pattern COUNT = Pattern.compile("^(\\d+(?:\\.\\d+)?)\\s+(?=\\p{L})");
+  private static final Pattern HEAD_END = Pattern.compile("[,(]");
+  private static final Pattern REMARK = Pattern.compile("\\s*\\([^)]*\\)?");
+  private static final Pattern SPACE = Pattern.compile("\\s+");
   private static final double THIRD = 0.333;
 
   private HouseholdNames() {}
 
-  /** The unit of volume that the name begins with, if it does. */
-  static Optional<MeasureUnit> volume(String measure) {
-    return unit(head(measure)).filter(unit -> unit.kind() == MeasureUnit.Kind.VOLUME);
-  }
-
-  /** Whether the name is a unit and nothing else but a remark in brackets. */
-  static boolean isPlainUnit(String measure) {
-    return unit(withoutRemark(measure)).isPresent();
-  }
-
   /** What stands before the first comma or bracket. */
   static String head(String measure) {
-    return measure.split("[,(]", 2)[0].strip();
+    return HEAD_END.split(measure, 2)[0].strip();
   }
 
   /** The name without what stands in brackets. */
   static String withoutRemark(String measure) {
-    return measure.replaceAll("\\s*\\([^)]*\\)?", "").strip();
+    return REMARK.matcher(measure).replaceAll("").strip();
   }
 
   /** The words of a name, singular and with a unit's symbol for a unit, sorted: for comparing. */
   static List<String> key(String measure) {
     String text = measure.toLowerCase(Locale.ROOT).replace(',', ' ').strip();
     List<String> words = new ArrayList<>();
-    Optional<MeasureUnit> whole = unit(text.replaceAll("\\s+", " "));
+    Optional<MeasureUnit> whole = unit(SPACE.matcher(text).replaceAll(" "));
     if (whole.isPresent()) {
       return List.of(whole.get().symbol());
     }
-    for (String word : text.split("\\s+")) {
+    for (String word : SPACE.split(text)) {
       words.add(unit(word).map(MeasureUnit::symbol).orElseGet(() -> Words.singular(word)));
     }
     words.sort(null);

@@ -54,7 +54,8 @@ class DeskTest {
   }
 
   private Double netCarbohydrate(String address) {
-    return FigureSet.number(show(address).macros().get("per_piece").figures().get("net_carbohydrate_g"));
+    FigureSet piece = show(address).macros().get("per_piece");
+    return FigureSet.number(piece.figures().get("net_carbohydrate_g"));
   }
 
   private void editOnDisk(String from, String to) {
@@ -73,10 +74,11 @@ class DeskTest {
   @Test
   void aCommitAloneIsAnAddress() {
     String commit = bench.bun().at(2).commit().hex();
+    String few = commit.substring(0, 9);
 
     assertThat(desk.address(commit)).isEqualTo(LATEST.atCommit(commit));
-    assertThat(desk.address(commit.substring(0, 9))).isEqualTo(LATEST.atCommit(commit.substring(0, 9)));
-    assertThat(new ShowFormula(desk).call(desk.address(commit.substring(0, 9))).address())
+    assertThat(desk.address(few)).isEqualTo(LATEST.atCommit(few));
+    assertThat(new ShowFormula(desk).call(desk.address(few)).address())
         .isEqualTo("seeded-lupin-bun@2");
   }
 

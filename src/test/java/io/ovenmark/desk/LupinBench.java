@@ -10,8 +10,8 @@ import java.nio.file.Path;
 import java.util.List;
 
 /**
- * A small notebook for the tests of answers: a seeded lupin bun of three revisions with a variant, two
- * bakes and a published revision, and a crispbread. All figures of bakes are invented.
+ * A small notebook for the tests of answers: a seeded lupin bun of three revisions with a variant,
+ * two bakes and a published revision, and a crispbread. All figures of bakes are invented.
  */
 final class LupinBench implements AutoCloseable {
   static final String BUN = "seeded-lupin-bun";

@@ -301,6 +301,16 @@ class FormulaWriterTest {
   }
 
   @Test
+  void anEditByHandThatIsRevisedToWhatItSaysIsNoEditAnyMore() {
+    fixture.edit(FILE, fixture.onDisk(FILE).replace("180 g", "188 g"));
+
+    ReviseOutcome.Saved saved = revise(first, "Wetter", "water=188 g");
+
+    assertThat(saved.leftAsEditedByHand()).isEmpty();
+    fixture.assertClean();
+  }
+
+  @Test
   void aRevisionCommittedByHandInOtherWordsIsTheSameWhenRevisedToTheSame() {
     fixture.edit(FILE, fixture.onDisk(FILE) + "\n\n");
     fixture.git("commit", "-qam", "Blank lines");
@@ -314,7 +324,8 @@ class FormulaWriterTest {
   void aNewFileOnDiskBecomesAFormula() {
     fixture.edit(
         "formulas/sesame-crispbread.json",
-        "{\"name\": \"Crispbread\", \"lines\": [{\"food\": \"sesame-seeds\", \"amount\": \"90 g\"}]}");
+        "{\"name\": \"Crispbread\",\n"
+            + "\"lines\": [{\"food\": \"sesame-seeds\", \"amount\": \"90 g\"}]}");
 
     ReviseOutcome.Saved saved =
         saved(writer.commitEdited("sesame-crispbread", "Begin", fixture.by()));

@@ -209,6 +209,8 @@ class NotebookFolderTest {
     assertThatThrownBy(() -> Notebook.open(folder))
         .isInstanceOfSatisfying(
             UnreadableException.class,
-            e -> assertThat(e.problems().get(0).where()).isEqualTo("notebook.json:3:13, field energy"));
+            e ->
+                assertThat(e.problems().get(0).where())
+                    .isEqualTo("notebook.json:3:13, field energy"));
   }
 }

@@ -8,7 +8,7 @@ import java.time.OffsetDateTime;
 
 /**
  * Revises one line of a formula again and again: a program of its own for the tests of several
- * programs and of sudden death. It prints a line when it begins.
+ * programs and of sudden death. It prints a full stop after each revision.
  */
 final class ReviserProgram {
   private static final By BY =
@@ -18,10 +18,15 @@ final class ReviserProgram {
 
   /** Takes the notebook's folder, the formula, the line and how many revisions to make. */
   public static void main(String[] arguments) {
-    System.out.println("begins");
     try (Notebook notebook = Notebook.open(Path.of(arguments[0]))) {
-      revise(notebook, Address.parse(arguments[1]), arguments[2], Integer.parseInt(arguments[3]));
+      Address line = Address.parse(arguments[1]);
+      revise(notebook, line, arguments[2], Integer.parseInt(arguments[3]), ReviserProgram::tell);
     }
+  }
+
+  private static void tell() {
+    System.out.print('.');
+    System.out.flush();
   }
 
   /**
@@ -29,8 +34,10 @@ final class ReviserProgram {
    *
    * @param line the formula or variant
    * @param own id of the line, which nobody else changes
+   * @param afterEach what to do after each revision
    */
-  static void revise(Notebook notebook, Address line, String own, int count) {
+  static void revise(
+      Notebook notebook, Address line, String own, int count, Runnable afterEach) {
     FormulaWriter writer = new FormulaWriter(notebook);
     for (int i = 1; i <= count; i++) {
       Revision base = notebook.newest(line);
@@ -39,6 +46,7 @@ final class ReviserProgram {
       if (!(outcome instanceof ReviseOutcome.Saved)) {
         throw new IllegalStateException(own + " " + i + ": " + outcome);
       }
+      afterEach.run();
     }
   }
 }

@@ -153,7 +153,8 @@ public final class GitStore implements AutoCloseable {
   }
 
   /**
-   * Who the user said to be in Git's configuration of the user, for where there is no repository yet.
+   * Who the user said to be in Git's configuration of the user, for where there is no repository
+   * yet.
    *
    * @return empty unless there is a name; the address may be empty
    */
@@ -383,8 +384,7 @@ public final class GitStore implements AutoCloseable {
           if (findHandEdits(checked).isEmpty()) {
             return List.of();
           }
-          recoverQuietly(writer::recoverNow);
-          return writer.withoutUnfinished(findHandEdits(checked));
+          return writer.undisturbed(() -> writer.withoutUnfinished(findHandEdits(checked)));
         });
   }
 

@@ -25,8 +25,8 @@ import org.eclipse.jgit.lib.Repository;
  * Reads branches and tags and moves them by compare-and-swap.
  *
  * <p>A native clone has the variants of the notebook that it was cloned from only as {@code
- * refs/remotes/origin/variant/…}. Such a branch is read from there until the first write to it makes
- * a branch of its own, which begins where the fetched one stands.
+ * refs/remotes/origin/variant/…}. Such a branch is read from there until the first write to it
+ * makes a branch of its own, which begins where the fetched one stands.
  */
 final class Refs {
   private static final String FETCHED = Constants.R_HEADS + "variant/";

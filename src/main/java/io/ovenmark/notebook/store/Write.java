@@ -89,7 +89,9 @@ public record Write(
     return change(path, Optional.empty());
   }
 
-  /** The same write that also gives a file a content that the repository has, without reading it. */
+  /**
+   * The same write that also gives a file a content that the repository has, without storing it anew.
+   */
   public Write keep(String path, BlobId blob) {
     SortedMap<String, Optional<byte[]>> others = new TreeMap<>(changes);
     others.remove(path);

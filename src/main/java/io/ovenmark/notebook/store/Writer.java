@@ -107,7 +107,7 @@ final class Writer {
       }
       for (Map.Entry<String, BlobId> kept : write.kept().entrySet()) {
         ObjectId blob = ObjectId.fromString(kept.getValue().hex());
-        reader.getObjectSize(blob, Constants.OBJ_BLOB);
+        reader.open(blob, Constants.OBJ_BLOB);
         blobs.put(kept.getKey(), Optional.of(blob));
       }
       ObjectId before = head.isPresent() ? tree(head.get()) : null;
@@ -282,6 +282,37 @@ final class Writer {
   void recoverNow() throws IOException {
     try (WriteLock lock = lock()) {
       recovery().recover(lock);
+    }
+  }
+
+  /**
+   * Looks at files while nobody writes, after finishing what a dead writer left. Where that cannot
+   * be had, in a folder that may only be read for instance, they are looked at as they are.
+   */
+  <T> T undisturbed(Faults.Task<T> look) throws IOException {
+    Optional<WriteLock> held = lockIfFree();
+    if (held.isEmpty()) {
+      return look.run();
+    }
+    try (WriteLock lock = held.get()) {
+      recoverQuietly(lock);
+      return look.run();
+    }
+  }
+
+  private Optional<WriteLock> lockIfFree() {
+    try {
+      return Optional.of(lock());
+    } catch (IOException | StoreException e) {
+      return Optional.empty();
+    }
+  }
+
+  private void recoverQuietly(WriteLock lock) {
+    try {
+      recovery().recover(lock);
+    } catch (IOException | StoreException e) {
+      return;
     }
   }
 
