@@ -23,9 +23,9 @@ import java.util.Random;
 
 /**
  * A notebook to measure with: 200 formulas, 20 000 commits, one bake to ten of them, 60 foods of
- * which a package changes now and then, twenty variants, forty publications. It is written through
- * {@code git fast-import} and then packed as {@code git gc} packs, so native Git has what it likes
- * best. The same program makes the same commits.
+ * which a package changes now and then, twenty variants, some publications. It is written through
+ * {@code git fast-import} and then packed anew, as native Git packs what was committed one by one.
+ * The same program makes the same commits.
  */
 final class GeneratedNotebook {
   static final int FORMULAS = 200;
@@ -69,6 +69,7 @@ final class GeneratedNotebook {
           "--quiet",
           "--date-format=raw");
     }
+    git.run(folder, "repack", "-a", "-d", "-f", "-q");
     git.run(folder, "gc", "--quiet");
     git.run(folder, "reset", "--quiet", "--hard", "main");
   }

@@ -1,5 +1,7 @@
 package io.ovenmark.speed;
 
+import java.lang.management.ManagementFactory;
+import java.lang.management.ThreadMXBean;
 import java.util.Arrays;
 import java.util.Locale;
 
@@ -7,7 +9,10 @@ import java.util.Locale;
 final class Sample {
   private static final double NANOS = 1e6;
 
+  private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
+
   private double[] milliseconds = new double[0];
+  private double[] processor = new double[0];
 
   /** Something to time. */
   @FunctionalInterface
@@ -17,27 +22,31 @@ final class Sample {
 
   /** Does it once and takes the time. */
   void time(Work work) throws Exception {
+    long processorStart = THREADS.getCurrentThreadCpuTime();
     long start = System.nanoTime();
     work.run();
-    add(System.nanoTime() - start);
+    milliseconds = with(milliseconds, System.nanoTime() - start);
+    processor = with(processor, THREADS.getCurrentThreadCpuTime() - processorStart);
   }
 
-  void add(long nanos) {
-    milliseconds = Arrays.copyOf(milliseconds, milliseconds.length + 1);
-    milliseconds[milliseconds.length - 1] = nanos / NANOS;
-  }
-
-  int count() {
-    return milliseconds.length;
+  private static double[] with(double[] values, long nanos) {
+    double[] more = Arrays.copyOf(values, values.length + 1);
+    more[values.length] = nanos / NANOS;
+    return more;
   }
 
   double median() {
-    return quantile(0.5);
+    return quantile(milliseconds, 0.5);
+  }
+
+  /** What the calling thread had a processor for, in milliseconds, median. */
+  double processor() {
+    return quantile(processor, 0.5);
   }
 
   /** The value that a share of the times does not exceed, in milliseconds. */
-  double quantile(double share) {
-    double[] sorted = milliseconds.clone();
+  private static double quantile(double[] values, double share) {
+    double[] sorted = values.clone();
     Arrays.sort(sorted);
     double place = share * (sorted.length - 1);
     int below = (int) place;
@@ -48,7 +57,12 @@ final class Sample {
   /** Median and the middle eight tenths. */
   @Override
   public String toString() {
-    return text(median()) + " ms (" + text(quantile(0.1)) + " to " + text(quantile(0.9)) + ")";
+    return text(median())
+        + " ms ("
+        + text(quantile(milliseconds, 0.1))
+        + " to "
+        + text(quantile(milliseconds, 0.9))
+        + ")";
   }
 
   static String text(double milliseconds) {

@@ -26,7 +26,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -34,13 +33,13 @@ import java.util.stream.Stream;
  * one run, so that a busy machine slows both.
  *
  * <p>Its arguments are a folder for the generated notebook, which is kept for the next run, and
- * optionally which parts to measure: {@code timeline open compare revise list small demo jar}.
+ * {@code all} or which parts to measure: {@code timeline,open,compare,revise,list,sheet,demo,jar}.
  */
 public final class SpeedRun {
   private static final Address PLAIN = Address.parse(GeneratedNotebook.slug(101));
   private static final Address WITH_VARIANT = Address.parse(GeneratedNotebook.slug(100));
   private static final List<String> PARTS =
-      List.of("timeline", "open", "compare", "revise", "list", "small", "demo", "jar");
+      List.of("timeline", "open", "compare", "revise", "list", "sheet", "demo", "jar");
 
   private final SpeedTable table = new SpeedTable();
   private final Path base;
@@ -57,15 +56,15 @@ public final class SpeedRun {
   /**
    * Runs the measurements.
    *
-   * @param arguments a folder, then parts
+   * @param arguments a folder, then the parts
    * @throws Exception whatever fails
    */
   public static void main(String[] arguments) throws Exception {
     SpeedRun run = new SpeedRun(Path.of(arguments[0]).toAbsolutePath());
-    Set<String> parts =
-        arguments.length == 1
-            ? Set.copyOf(PARTS)
-            : Set.of(List.of(arguments).subList(1, arguments.length).toArray(String[]::new));
+    List<String> parts =
+        arguments.length < 2 || arguments[1].equals("all")
+            ? PARTS
+            : List.of(arguments[1].split(","));
     run.prepare();
     String before = SpeedTable.load();
     for (String part : PARTS) {
@@ -107,7 +106,7 @@ public final class SpeedRun {
       case "compare" -> compare();
       case "revise" -> revise();
       case "list" -> list();
-      case "small" -> small();
+      case "sheet" -> sheet();
       case "demo" -> demo();
       case "jar" -> jar();
       default -> throw new IllegalArgumentException("no part " + part);
@@ -270,7 +269,7 @@ public final class SpeedRun {
     }
   }
 
-  private void small() throws Exception {
+  private void sheet() throws Exception {
     try (Notebook opened = Notebook.open(notebook)) {
       Formula formula = opened.formula(opened.newest(PLAIN));
       Contents contents = opened.latest();
@@ -299,7 +298,7 @@ public final class SpeedRun {
       delete(folder);
       made.time(() -> DemoNotebook.create(folder, (done, total) -> sink += done));
     }
-    table.alone("make the demo notebook, four times in one program", made, "");
+    table.elsewhere("make the demo notebook, four times in one program", made);
     delete(folder);
   }
 
@@ -317,8 +316,8 @@ public final class SpeedRun {
       list.time(
           () -> start(java, "-jar", jar.toString(), "list", "--notebook", notebook.toString()));
     }
-    table.alone("`java -jar ovenmark.jar list`, 200 formulas, as a new program", list, "");
-    table.alone("`java -version` as a new program", version, "");
+    table.elsewhere("`java -jar ovenmark.jar list`, 200 formulas, as a new program", list);
+    table.elsewhere("`java -version` as a new program", version);
   }
 
   private static void start(String... words) throws Exception {

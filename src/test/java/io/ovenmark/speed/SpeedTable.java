@@ -17,9 +17,10 @@ final class SpeedTable {
     rows.add(
         String.format(
             Locale.ROOT,
-            "| %s | %s | %s: %s | %.3f | at most %s |",
+            "| %s | %s | %s ms | %s: %s | %.3f | at most %s |",
             what,
             ours,
+            Sample.text(ours.processor()),
             beside,
             other,
             part,
@@ -28,13 +29,19 @@ final class SpeedTable {
 
   /** A row without anything to compare with. */
   void alone(String what, Sample ours, String aim) {
-    rows.add("| " + what + " | " + ours + " | | | " + aim + " |");
+    String processor = Sample.text(ours.processor()) + " ms";
+    rows.add("| " + what + " | " + ours + " | " + processor + " | | | " + aim + " |");
+  }
+
+  /** A row for what other threads or programs do, whose processor time is not known here. */
+  void elsewhere(String what, Sample ours) {
+    rows.add("| " + what + " | " + ours + " | | | | |");
   }
 
   void print(Appendable out, String facts) throws IOException {
     out.append(facts).append("\n\n");
-    out.append("| what | here, median (10 % to 90 %) | beside it | share | aim |\n");
-    out.append("|---|---|---|---|---|\n");
+    out.append("| what | median (10 % to 90 %) | processor | beside it | share | aim |\n");
+    out.append("|---|---|---|---|---|---|\n");
     for (String row : rows) {
       out.append(row).append('\n');
     }
