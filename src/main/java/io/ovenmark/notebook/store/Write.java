@@ -90,7 +90,8 @@ public record Write(
   }
 
   /**
-   * The same write that also gives a file a content that the repository has, without storing it anew.
+   * The same write that also gives a file a content that the repository has, without storing it
+   * anew.
    */
   public Write keep(String path, BlobId blob) {
     SortedMap<String, Optional<byte[]>> others = new TreeMap<>(changes);
