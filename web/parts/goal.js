@@ -1,6 +1,7 @@
 // Whether a goal is met: in words, with a shape that says the same.
 
 import {html, nothing, svg} from "/lib/lit-html/lit-html.js";
+import {flowing} from "/format.js";
 
 const SHAPES = {
   met: svg`<circle cx="8" cy="8" r="7"/><path d="M4.5 8.4l2.4 2.4 4.6-5"/>`,
@@ -31,7 +32,7 @@ export function ruleList(checks) {
     ${checks.map(
       (check) => html`<li>
         ${goalMark(check.met, html`<b>${goalWords(check.met)}</b>`)}
-        ${check.rule}${check.value_text ? `: ${check.value_text}` : ""}
+        ${flowing(check.rule + (check.value_text ? `: ${check.value_text}` : ""))}
         ${check.because.length > 0
           ? html`<span class="remark">${check.because.join(", ")}</span>`
           : nothing}
