@@ -74,7 +74,7 @@ public final class NewFormula {
    */
   public WriteViews.RevisionWritten call(
       Formula formula, Optional<String> shortName, String note, By by) {
-    WriteParts.requireGoal(desk.notebook().latest(), formula);
+    WriteParts.requireGoal(formula, desk.notebook().latest());
     List<String> remarks = new ArrayList<>();
     String slug = shortName.orElseGet(() -> proposed(formula.name(), remarks));
     ReviseOutcome.Saved saved = new FormulaWriter(desk.notebook()).create(slug, formula, note, by);

@@ -256,7 +256,10 @@ public final class ReviseFormula {
                 .goal()
                 .equals(proposal.edited().goal());
     if (!sameGoal) {
-      WriteParts.requireGoal(desk.notebook().latest(proposal.line()), proposal.edited());
+      WriteParts.requireGoal(
+          proposal.edited(),
+          desk.notebook().latest(),
+          desk.notebook().latest(proposal.line()));
     }
     FormulaWriter writer = new FormulaWriter(desk.notebook());
     if (proposal.base().isEmpty()) {

@@ -12,6 +12,7 @@ import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.Revision;
 import io.ovenmark.notebook.store.StoreException;
 import io.ovenmark.pantry.Food;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -46,13 +47,17 @@ final class WriteParts {
         .toList();
   }
 
-  /** Refuses a goal that a notebook does not have. */
-  static void requireGoal(Contents contents, Formula formula) {
-    if (formula.goal().isEmpty() || contents.goal(formula.goal().get()).isPresent()) {
+  /** Refuses a goal that none of these contents has; the main line's come along on commit. */
+  static void requireGoal(Formula formula, Contents main, Contents... others) {
+    boolean known =
+        formula.goal().isEmpty()
+            || main.goal(formula.goal().get()).isPresent()
+            || Arrays.stream(others).anyMatch(at -> at.goal(formula.goal().get()).isPresent());
+    if (known) {
       return;
     }
     String goal = formula.goal().get();
-    List<String> goals = contents.goals();
+    List<String> goals = main.goals();
     throw new Refusal(
         Refusal.Reason.NOT_FOUND,
         "goal",

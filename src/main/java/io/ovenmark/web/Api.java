@@ -61,12 +61,8 @@ final class Api {
         context, Answers.JSON, Json.compact(answer).getBytes(StandardCharsets.UTF_8));
   }
 
-  private static Address address(Context context, String parameter) {
-    try {
-      return Address.parse(text(context, parameter));
-    } catch (IllegalArgumentException e) {
-      throw Refusal.of(parameter, e);
-    }
+  private Address address(Context context, String parameter) {
+    return desk.address(text(context, parameter));
   }
 
   private static String text(Context context, String parameter) {
