@@ -120,7 +120,16 @@ final class Visit implements AutoCloseable {
 
   /** No rule for accessible pages is broken. */
   void assertAccessible() {
-    List<Rule> broken = new AxeBuilder(page).analyze().getViolations();
+    assertKept(new AxeBuilder(page));
+  }
+
+  /** All text stands out from its background. */
+  void assertContrast() {
+    assertKept(new AxeBuilder(page).withRules(List.of("color-contrast")));
+  }
+
+  private static void assertKept(AxeBuilder rules) {
+    List<Rule> broken = rules.analyze().getViolations();
     assertThat(broken)
         .extracting(rule -> rule.getId() + ": " + rule.getHelp() + " " + rule.getNodes())
         .isEmpty();
