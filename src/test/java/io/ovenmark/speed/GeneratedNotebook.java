@@ -19,6 +19,7 @@ import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Random;
 
 /**
@@ -54,7 +55,7 @@ final class GeneratedNotebook {
 
   /** The short name of a formula; those that end in 0 have a variant. */
   static String slug(int formula) {
-    return String.format("generated-bun-%03d", formula);
+    return String.format(Locale.ROOT, "generated-bun-%03d", formula);
   }
 
   /** Makes the notebook in a folder that does not exist yet. */
