@@ -104,9 +104,9 @@ public record RecipeJsonLd(
    * @throws UnreadableException when it is not JSON, or holds no recipe
    */
   public static RecipeJsonLd read(String file, byte[] utf8) {
-    String text = withoutMark(new String(utf8, StandardCharsets.UTF_8));
+    String text = new String(utf8, StandardCharsets.UTF_8);
     List<JsonValue.JsonObject> recipes = new ArrayList<>();
-    if (text.startsWith("<")) {
+    if (withoutMark(text).startsWith("<")) {
       page(file, text, recipes);
     } else {
       RecipeFields.collect(JsonReader.read(file, utf8), recipes);
