@@ -31,7 +31,8 @@ class ArrowsTest {
   private static final Set<String> RECORDS = with(BOTTOM, "formula", "bake", "pantry");
   private static final Set<String> CHANGE = with(RECORDS, "change");
   private static final Set<String> FIGURES = with(CHANGE, "worksheet", "goal");
-  private static final Set<String> DESK = with(FIGURES, "compare", "notebook", "photo", "desk");
+  private static final Set<String> DESK =
+      with(FIGURES, "compare", "notebook", "paste", "photo", "desk");
 
   /** For each package those that it may use besides itself. */
   private static final Map<String, Set<String>> MAY_USE =
@@ -47,6 +48,7 @@ class ArrowsTest {
               Map.entry("goal", with(CHANGE, "worksheet")),
               Map.entry("compare", FIGURES),
               Map.entry("notebook", FIGURES),
+              Map.entry("paste", with(BOTTOM, "formula", "pantry")),
               Map.entry("photo", RECORDS),
               Map.entry("desk", DESK),
               Map.entry("demo", DESK),

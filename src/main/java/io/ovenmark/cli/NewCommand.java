@@ -3,6 +3,7 @@ package io.ovenmark.cli;
 import io.ovenmark.desk.CreateNotebook;
 import io.ovenmark.desk.Desk;
 import io.ovenmark.desk.NewFormula;
+import io.ovenmark.desk.ReadPasted;
 import io.ovenmark.desk.ReviseFormula;
 import io.ovenmark.desk.WriteViews;
 import io.ovenmark.formula.Formula;
@@ -11,7 +12,9 @@ import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Revision;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -53,6 +56,23 @@ final class NewCommand extends WritingCommand {
       description =
           "Begin with the formula in a JSON file (- for standard input) or of a revision.")
   private String from;
+
+  @Option(
+      names = "--paste",
+      paramLabel = "FILE|-",
+      description = {
+        "Begin with ingredient lines as people write them, a whole block of text or a schema.org"
+            + " recipe, in a file (- for standard input).",
+        "Made only when no line is in doubt; else each doubt is told with how to settle it."
+      })
+  private String paste;
+
+  @Option(
+      names = "--food",
+      paramLabel = "WORDS=FOOD",
+      description = "With --paste: which food the words of a line mean: \"almond meal=almond-flour\"."
+          + " May be repeated.")
+  private Map<String, String> foods = new LinkedHashMap<>();
 
   @Option(
       names = "--reference",
@@ -109,9 +129,20 @@ final class NewCommand extends WritingCommand {
 
   @Override
   ExitCode run(Desk desk) {
+    if (paste != null && from != null) {
+      throw usage("--paste and --from are two beginnings; give one of them.");
+    }
+    if (paste == null && !foods.isEmpty()) {
+      throw usage("--food is for a formula that begins with --paste.");
+    }
     NewFormula verb = new NewFormula(desk);
     List<String> origin = new ArrayList<>();
-    Formula start = start(desk, verb, origin).withName(verb.named(name).name());
+    Optional<ReadPasted.Made> pasted = pasted(desk);
+    Formula start =
+        pasted
+            .map(ReadPasted.Made::formula)
+            .orElseGet(() -> start(desk, verb, origin))
+            .withName(verb.named(name).name());
     List<ReviseFormula.Edit> all = new ArrayList<>();
     set(all, "reference", reference);
     set(all, "goal", goal);
@@ -119,10 +150,17 @@ final class NewCommand extends WritingCommand {
     all.addAll(edits.edits());
     Formula formula = ReviseFormula.apply(start, all);
     String why = note != null ? note : "Begin " + formula.name() + String.join("", origin);
-    WriteViews.RevisionWritten written =
+    WriteViews.RevisionWritten saved =
         verb.call(formula, Optional.ofNullable(shortName), why, by(desk));
+    WriteViews.RevisionWritten written = pasted.map(each -> each.told(saved)).orElse(saved);
     print(written, out -> text(written, formula, out));
     return ExitCode.DONE;
+  }
+
+  private Optional<ReadPasted.Made> pasted(Desk desk) {
+    return Optional.ofNullable(paste)
+        .map(file -> InputFile.read(surroundings(), file))
+        .map(bytes -> new ReadPasted(desk).formula(InputFile.shown(paste), bytes, foods));
   }
 
   private Formula start(Desk desk, NewFormula verb, List<String> origin) {

@@ -89,6 +89,19 @@ public final class BuiltInPantry {
   }
 
   /**
+   * What else a food of the table is called.
+   *
+   * @param slug such as {@code almond-flour}
+   * @return names such as {@code almond meal}; empty when it has none or is not in the table
+   */
+  public static List<String> otherNames(String slug) {
+    Row row = Table.ROWS.get(slug);
+    return row == null || row.otherNames().isEmpty()
+        ? List.of()
+        : List.of(row.otherNames().split("; *"));
+  }
+
+  /**
    * All foods.
    *
    * @return in the fixed order of the table: water, flours, proteins, seeds and nuts, eggs, dairy,

@@ -287,4 +287,12 @@ class BuiltInPantryTest {
     assertThat(BuiltInPantry.search(" - ")).isEmpty();
     assertThat(BuiltInPantry.search("λούπινο")).isEmpty();
   }
+
+  @Test
+  void aFoodsOtherNamesAreTold() {
+    assertThat(BuiltInPantry.otherNames("almond-flour"))
+        .containsExactly("almond meal", "ground almonds");
+    assertThat(BuiltInPantry.otherNames("water")).isEmpty();
+    assertThat(BuiltInPantry.otherNames("no-such-food")).isEmpty();
+  }
 }
