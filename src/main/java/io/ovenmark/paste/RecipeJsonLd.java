@@ -17,8 +17,9 @@ import java.util.OptionalDouble;
  * The strings of a schema.org Recipe written as JSON-LD: the bare object, within {@code @graph} or
  * a list, or in a script element of a page. Names of types and properties are those of the published
  * schema.org vocabulary (its file {@code schema.ttl}): name, description, recipeIngredient,
- * recipeInstructions with HowToStep, HowToSection, itemListElement and text, recipeYield and its
- * parent yield, cookTime, performTime; also ingredients, which recipeIngredient superseded.
+ * recipeInstructions with HowToStep, HowToSection and text, recipeYield and its
+ * parent yield, performTime; from memory: itemListElement, cookTime, and ingredients, which
+ * recipeIngredient superseded.
  *
  * <pre>{@code
  * RecipeJsonLd recipe = RecipeJsonLd.read(bytes);

@@ -15,7 +15,8 @@ import org.junit.jupiter.params.provider.ValueSource;
  * Names of types and properties, and what values each may have, are checked against the published
  * schema.org vocabulary (its file {@code schema.ttl}: recipeIngredient is Text, ItemList or
  * PropertyValue; recipeInstructions is Text, ItemList or CreativeWork; recipeYield is Text or
- * QuantitativeValue; performTime and cookTime are Durations of ISO 8601).
+ * QuantitativeValue; performTime is a Duration of ISO 8601). From memory: cookTime,
+ * itemListElement and the superseded ingredients.
  */
 class RecipeJsonLdTest {
   private static final FoodMatcher FOODS = FoodMatcher.of(List.of());
