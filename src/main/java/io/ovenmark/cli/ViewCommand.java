@@ -2,8 +2,11 @@ package io.ovenmark.cli;
 
 import io.ovenmark.demo.DemoNotebook;
 import io.ovenmark.desk.Desk;
+import io.ovenmark.notebook.By;
 import io.ovenmark.notebook.Notebook;
+import io.ovenmark.notebook.RecordWriter;
 import io.ovenmark.notebook.Refusal;
+import io.ovenmark.web.Opening;
 import io.ovenmark.web.Viewer;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -16,7 +19,8 @@ import picocli.CommandLine.Option;
     name = "view",
     header = "Open the viewer for a browser.",
     description = {
-      "Open the viewer and print its address for a browser. It reads the notebook, answers only on"
+      "Open the viewer and print its address for a browser. What is written there is committed in"
+          + " the name of the author in Git's configuration, else of the account. It answers only on"
           + " this machine and goes on until it is ended with Ctrl-C."
     },
     footerHeading = "%nExamples:%n",
@@ -42,12 +46,18 @@ final class ViewCommand extends Verb {
     Path folder = demo ? freshDemo() : notebookFolder();
     Complaints complaints = complaints();
     try (Desk desk = new Desk(Notebook.open(folder));
-        Viewer viewer = Viewer.start(desk, port, complaints::about)) {
+        Viewer viewer =
+            Viewer.start(desk, new Opening(port, () -> by(desk)), complaints::about)) {
       out().line("Viewing " + folder);
       out().line("Open " + viewer.address() + " in a browser; end with Ctrl-C.");
       surroundings().stay().run();
     }
     return ExitCode.DONE.number();
+  }
+
+  private By by(Desk desk) {
+    RecordWriter writer = new RecordWriter(desk.notebook());
+    return Authors.by(surroundings(), null, writer::configuredAuthor);
   }
 
   private Path freshDemo() {

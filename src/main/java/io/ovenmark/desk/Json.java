@@ -3,11 +3,16 @@ package io.ovenmark.desk;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonMappingException;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import io.ovenmark.notebook.Refusal;
+import java.io.IOException;
 import java.time.OffsetDateTime;
 import java.time.format.DateTimeFormatter;
+import java.util.stream.Collectors;
 
 /**
  * Writes the records of answers as JSON: names in snake case, {@code null} for what is unknown or
@@ -17,6 +22,13 @@ public final class Json {
   private static final ObjectMapper MAPPER =
       JsonMapper.builder()
           .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)
+          .build();
+
+  private static final ObjectMapper READER =
+      JsonMapper.builder()
+          .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
           .build();
 
   private Json() {}
@@ -73,5 +85,43 @@ public final class Json {
     } catch (JsonProcessingException e) {
       throw new IllegalStateException(e);
     }
+  }
+
+  /**
+   * Reads an order, such as a page sends it.
+   *
+   * @param utf8 JSON whose names are those of the record, in snake case
+   * @param type the record
+   * @param <T> the record
+   * @return what it says; a component that the JSON lacks is null
+   * @throws Refusal when it is no JSON, or not that of such a record
+   */
+  public static <T> T read(byte[] utf8, Class<T> type) {
+    try {
+      T read = READER.readValue(utf8, type);
+      if (read != null) {
+        return read;
+      }
+    } catch (JsonMappingException e) {
+      if (e.getCause() instanceof Refusal refusal) {
+        throw refusal;
+      }
+      String field =
+          e.getPath().stream()
+              .map(step -> step.getFieldName() == null ? "" + step.getIndex() : step.getFieldName())
+              .collect(Collectors.joining("."));
+      throw misread(field.isEmpty() ? "order" : field);
+    } catch (IOException e) {
+      throw misread("order");
+    }
+    throw misread("order");
+  }
+
+  private static Refusal misread(String where) {
+    return new Refusal(
+        Refusal.Reason.INVALID,
+        where,
+        "The order is not understood.",
+        "Reload the page and try again.");
   }
 }

@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
@@ -14,6 +15,15 @@ import java.util.regex.Pattern;
  * that it uses. All pages are one shell; what it shows follows from the address.
  */
 final class Site {
+  /** The addresses of the pages; app.js knows what each shows. */
+  static final List<String> PAGES =
+      List.of(
+          "/",
+          "/formulas/{formula}",
+          "/worksheet/{formula}",
+          "/worksheet/{formula}/{variant}",
+          "/bakes/{formula}/{bake}");
+
   private static final String OWN = "io/ovenmark/web/site/";
   private static final String LIBRARY = "lib/lit-html/";
   private static final String LIBRARY_FILES = "META-INF/resources/webjars/lit-html/3.3.2/";

@@ -4,20 +4,19 @@ import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.compression.Gzip;
 import io.javalin.config.JavalinConfig;
-import io.javalin.config.RoutesConfig;
-import io.javalin.http.Handler;
 import io.javalin.util.JavalinBindException;
 import io.ovenmark.desk.Desk;
 import io.ovenmark.notebook.Refusal;
 import java.net.URI;
+import java.util.List;
 import java.util.function.Consumer;
 
 /**
- * The viewer of a notebook, running. It listens on 127.0.0.1 only, answers reading requests only,
- * and only those that were addressed to it by that name; see {@link Guard}.
+ * The viewer of a notebook, running. It listens on 127.0.0.1 only, and answers only what was
+ * addressed to it by that name; it takes orders only from its own pages; see {@link Guard}.
  *
  * <pre>{@code
- * try (Viewer viewer = Viewer.start(desk, 0, fault -> log(fault))) {
+ * try (Viewer viewer = Viewer.start(desk, Opening.onAnyPort(by), fault -> log(fault))) {
  *   System.out.println(viewer.address());
  * }
  * }</pre>
@@ -36,12 +35,13 @@ public final class Viewer implements AutoCloseable {
    * Starts the viewer.
    *
    * @param desk the notebook to show; stays open when the viewer closes
-   * @param port the port to listen on; 0 for any free one
+   * @param opening where to listen, and who writes
    * @param faults told of what went wrong inside; called by the server's threads
    * @return the viewer, ready to answer
    * @throws Refusal when the port is in use or is none
    */
-  public static Viewer start(Desk desk, int port, Consumer<Throwable> faults) {
+  public static Viewer start(Desk desk, Opening opening, Consumer<Throwable> faults) {
+    int port = opening.port();
     if (port < 0 || port > HIGHEST_PORT) {
       throw new Refusal(
           Refusal.Reason.INVALID,
@@ -49,7 +49,8 @@ public final class Viewer implements AutoCloseable {
           port + " is not a port.",
           "Choose one from 1024 to " + HIGHEST_PORT + ", or 0 for any free one.");
     }
-    Javalin server = Javalin.create(config -> configure(config, desk, new Failures(faults)));
+    List<Area> areas = areas(desk, opening);
+    Javalin server = Javalin.create(config -> configure(config, areas, desk, new Failures(faults)));
     try {
       return new Viewer(server.start(HOST, port));
     } catch (JavalinBindException e) {
@@ -61,42 +62,36 @@ public final class Viewer implements AutoCloseable {
     }
   }
 
-  private static void configure(JavalinConfig config, Desk desk, Failures failures) {
+  /** All that can be asked, part by part; each names its routes itself. */
+  private static List<Area> areas(Desk desk, Opening opening) {
+    return List.of(
+        new FormulaArea(desk),
+        new BakeArea(desk),
+        new PantryArea(desk),
+        new GoalArea(desk));
+  }
+
+  private static void configure(
+      JavalinConfig config, List<Area> areas, Desk desk, Failures failures) {
     config.startup.showJavalinBanner = false;
     config.startup.showOldJavalinVersionWarning = false;
     config.startup.startupWatcherEnabled = false;
     config.http.compressionStrategy = new CompressionStrategy(null, new Gzip(), null);
+    config.http.maxRequestSize = Guard.LARGEST_PICTURE;
     config.router.javaLangErrorHandler(failures::error);
     config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
     config.jetty.modifyServer(jetty -> jetty.setErrorHandler(new MalformedRequests()));
-    routes(config.routes, desk);
+    routes(new Routes(config.routes), areas, new Photos(desk), new Site());
+    config.routes.before(new Guard());
     config.routes.exception(Exception.class, failures::answer);
   }
 
-  /** All that can be asked. Every route answers GET and HEAD. */
-  private static void routes(RoutesConfig routes, Desk desk) {
-    Api api = new Api(desk);
-    Photos photos = new Photos(desk);
-    Site site = new Site();
-    routes.before(new Guard());
-    read(routes, "/api/formulas", api::formulas);
-    read(routes, "/api/timeline", api::timeline);
-    read(routes, "/api/sheet", api::sheet);
-    read(routes, "/api/compare", api::compare);
-    read(routes, "/api/bake", api::bake);
-    read(routes, "/api/<rest>", api::nothing);
-    read(routes, "/photos/{formula}/{file}", photos::answer);
-    read(routes, "/", site::shell);
-    read(routes, "/formulas/{formula}", site::shell);
-    read(routes, "/worksheet/{formula}", site::shell);
-    read(routes, "/worksheet/{formula}/{variant}", site::shell);
-    read(routes, "/bakes/{formula}/{bake}", site::shell);
-    read(routes, "/<path>", site::file);
-  }
-
-  private static void read(RoutesConfig routes, String path, Handler handler) {
-    routes.get(path, handler);
-    routes.head(path, handler);
+  private static void routes(Routes routes, List<Area> areas, Photos photos, Site site) {
+    areas.forEach(area -> area.addTo(routes));
+    routes.nothingElse();
+    routes.read("/photos/{formula}/{file}", photos::answer);
+    Site.PAGES.forEach(page -> routes.read(page, site::shell));
+    routes.read("/<path>", site::file);
   }
 
   /**

@@ -13,6 +13,7 @@ import java.net.http.HttpResponse;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class GuardTest {
@@ -73,13 +74,75 @@ class GuardTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"POST", "PUT", "DELETE", "PATCH", "OPTIONS", "PROPFIND"})
-  void itOnlyReads(String method) {
-    for (String path : List.of("/", "/api/formulas", "/nowhere", "/app.js")) {
+  void pagesAndFilesAreOnlyRead(String method) {
+    for (String path : List.of("/", "/nowhere", "/app.js", "/photos/seeded-lupin-bun/x.jpg")) {
       HttpResponse<byte[]> response = Asking.ask(viewer, method, path, "");
       assertThat(response.statusCode()).isEqualTo(405);
       assertThat(response.headers().firstValue("Allow")).hasValue("GET, HEAD");
       assertStrict(response);
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"PUT", "DELETE", "PATCH", "OPTIONS", "PROPFIND"})
+  void anOrderIsAPost(String method) {
+    HttpResponse<byte[]> response = Asking.ask(viewer, method, "/api/formulas", "");
+    assertThat(response.statusCode()).isEqualTo(405);
+    assertThat(response.headers().firstValue("Allow")).hasValue("GET, HEAD, POST");
+    assertStrict(response);
+  }
+
+  private static final String JSON = "Content-Type: application/json";
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "Content-Type: application/json | 403",
+        "Origin: http://saltmarsh.example~Content-Type: application/json | 403",
+        "Origin: null~Content-Type: application/json | 403",
+        "Origin: http://127.0.0.1:PORT~Sec-Fetch-Site: cross-site~Content-Type: application/json"
+            + " | 403",
+        "Origin: http://127.0.0.1:PORT~Sec-Fetch-Site: same-site~Content-Type: application/json"
+            + " | 403",
+        "Origin: http://127.0.0.1:PORT | 415",
+        "Origin: http://127.0.0.1:PORT~Content-Type: text/plain | 415",
+        "Origin: http://127.0.0.1:PORT~Content-Type: application/x-www-form-urlencoded | 415",
+        "Origin: http://127.0.0.1:PORT~Content-Type: multipart/form-data; boundary=x | 415",
+        "Origin: http://127.0.0.1:PORT~Content-Type: application/json | 404"
+      })
+  void anOrderComesFromItsOwnPagesAndIsJsonOrAPicture(String headers, int status) {
+    Asking.Raw raw = order(headers.replace("~", "\r\n"), "{}");
+    assertThat(raw.status()).isEqualTo(status);
+    assertThat(raw.hasHeader("Content-Security-Policy")).isTrue();
+  }
+
+  @Test
+  void anOrderThatIsTooLargeIsRefusedBeforeItIsRead() {
+    String head =
+        "POST /api/nothing HTTP/1.1\r\nHost: 127.0.0.1:PORT\r\nOrigin: http://127.0.0.1:PORT\r\n"
+            + "Connection: close\r\n";
+    long tooMuch = Guard.LARGEST_ORDER + 1;
+    assertThat(
+            Asking.raw(viewer, head + JSON + "\r\nContent-Length: " + tooMuch + "\r\n\r\n")
+                .status())
+        .isEqualTo(413);
+    assertThat(
+            Asking.raw(
+                    viewer, head + JSON + "\r\nTransfer-Encoding: chunked\r\n\r\n2\r\n{}\r\n0\r\n\r\n")
+                .status())
+        .isEqualTo(411);
+  }
+
+  private Asking.Raw order(String headers, String body) {
+    return Asking.raw(
+        viewer,
+        "POST /api/nothing HTTP/1.1\r\nHost: 127.0.0.1:PORT\r\n"
+            + headers
+            + "\r\nContent-Length: "
+            + body.length()
+            + "\r\nConnection: close\r\n\r\n"
+            + body);
   }
 
   @Test

@@ -1,11 +1,14 @@
 package io.ovenmark.web;
 
 import io.ovenmark.desk.Desk;
+import io.ovenmark.notebook.By;
 import io.ovenmark.notebook.Notebook;
+import io.ovenmark.notebook.store.Author;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
 import java.util.Comparator;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -32,8 +35,15 @@ enum RunningBench {
     }
     create.accept(folder);
     desk = new Desk(Notebook.open(folder));
-    viewer = Viewer.start(desk, 0, faults::add);
+    viewer = Viewer.start(desk, Opening.onAnyPort(RunningBench::by), faults::add);
     Runtime.getRuntime().addShutdownHook(new Thread(this::close));
+  }
+
+  /** Ines, on one day of spring. */
+  static By by() {
+    return new By(
+        new Author("Ines", "ines@saltmarsh.example"),
+        OffsetDateTime.parse("2026-05-20T09:00:00+02:00"));
   }
 
   Desk desk() {

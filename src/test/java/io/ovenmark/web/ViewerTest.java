@@ -250,23 +250,27 @@ class ViewerTest {
     assertThat(response.body()).isEqualTo(Asking.get(viewer, "/").body());
   }
 
+  private static Opening on(int port) {
+    return new Opening(port, RunningBench::by);
+  }
+
   @Test
   void aPortThatIsTakenIsRefusedWithARemedy() {
     int port = viewer.address().getPort();
-    Refusal refusal = refusalOf(() -> Viewer.start(desk, port, fault -> {}));
+    Refusal refusal = refusalOf(() -> Viewer.start(desk, on(port), fault -> {}));
     assertThat(refusal.reason()).isEqualTo(Refusal.Reason.INVALID);
     assertThat(refusal.getMessage()).contains(String.valueOf(port));
     assertThat(refusal.hint()).isNotBlank();
-    assertThatThrownBy(() -> Viewer.start(desk, 70_000, fault -> {})).isInstanceOf(Refusal.class);
-    assertThatThrownBy(() -> Viewer.start(desk, -1, fault -> {})).isInstanceOf(Refusal.class);
+    assertThatThrownBy(() -> Viewer.start(desk, on(70_000), fault -> {})).isInstanceOf(Refusal.class);
+    assertThatThrownBy(() -> Viewer.start(desk, on(-1), fault -> {})).isInstanceOf(Refusal.class);
   }
 
   @Test
   void aClosedViewerFreesItsPort() {
-    Viewer first = Viewer.start(desk, 0, fault -> {});
+    Viewer first = Viewer.start(desk, on(0), fault -> {});
     int port = first.address().getPort();
     first.close();
-    try (Viewer second = Viewer.start(desk, port, fault -> {})) {
+    try (Viewer second = Viewer.start(desk, on(port), fault -> {})) {
       assertThat(Asking.get(second, "/api/formulas").statusCode()).isEqualTo(200);
     }
   }

@@ -76,15 +76,30 @@ final class Visit implements AutoCloseable {
     return of(bench, browser, width, colours, true);
   }
 
+  /** A window on any viewer, whose page may be given scripts by the test. */
+  static Visit on(Viewer viewer, Browser browser, int width, ColorScheme colours) {
+    return of(viewer, browser, width, colours, true);
+  }
+
+  /** A window on any viewer. */
+  static Visit on(Viewer viewer, Browser browser, int width) {
+    return of(viewer, browser, width, ColorScheme.LIGHT, false);
+  }
+
   private static Visit of(
       RunningBench bench, Browser browser, int width, ColorScheme colours, boolean bypass) {
+    return of(bench.viewer(), browser, width, colours, bypass);
+  }
+
+  private static Visit of(
+      Viewer viewer, Browser browser, int width, ColorScheme colours, boolean bypass) {
     Browser.NewContextOptions options =
         new Browser.NewContextOptions()
             .setViewportSize(width, width == PHONE ? 844 : 900)
             .setHasTouch(width == PHONE)
             .setColorScheme(colours)
             .setBypassCSP(bypass);
-    return new Visit(bench.viewer(), browser.newContext(options));
+    return new Visit(viewer, browser.newContext(options));
   }
 
   /** Opens a page and waits until it is drawn. */

@@ -1,0 +1,21 @@
+package io.ovenmark.web;
+
+import io.ovenmark.desk.Desk;
+import io.ovenmark.desk.ListGoals;
+import io.ovenmark.desk.ShowGoal;
+
+/** Goals: what a formula is to reach. */
+final class GoalArea implements Area {
+  private final Desk desk;
+
+  GoalArea(Desk desk) {
+    this.desk = desk;
+  }
+
+  @Override
+  public void addTo(Routes routes) {
+    routes
+        .question("goals", context -> new ListGoals(desk).call())
+        .question("goal", context -> new ShowGoal(desk).call(Asked.text(context, "goal")));
+  }
+}
