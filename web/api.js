@@ -1,4 +1,4 @@
-// Questions to the server. The only place that fetches.
+// Questions and orders to the server. The only place that fetches.
 
 /** What the server refused, or that it did not answer. */
 export class Failure extends Error {
@@ -12,14 +12,29 @@ export class Failure extends Error {
 }
 
 async function ask(question, parameters, signal) {
-  const query = new URLSearchParams(parameters).toString();
+  const given = Object.entries(parameters).filter(([, value]) => value !== undefined && value !== null);
+  const query = new URLSearchParams(given).toString();
+  return answered(`/api/${question}${query ? "?" + query : ""}`, {signal});
+}
+
+/** Gives an order with what it carries; resolves with its outcome. */
+export function order(name, carried = {}, signal) {
+  return answered(`/api/${name}`, {
+    method: "POST",
+    headers: {"Content-Type": "application/json"},
+    body: JSON.stringify(carried),
+    signal,
+  });
+}
+
+async function answered(address, options) {
   let response;
   let answer;
   try {
-    response = await fetch(`/api/${question}${query ? "?" + query : ""}`, {signal});
+    response = await fetch(address, options);
     answer = await response.json();
   } catch (thrown) {
-    if (signal?.aborted) {
+    if (options.signal?.aborted) {
       throw thrown;
     }
     throw new Failure({
@@ -39,3 +54,7 @@ export const timeline = (line, signal) => ask("timeline", {line}, signal);
 export const sheet = (address, signal) => ask("sheet", {address}, signal);
 export const compare = (from, to, signal) => ask("compare", {from, to}, signal);
 export const bake = (formula, id, signal) => ask("bake", {formula, id}, signal);
+export const foods = (words, signal) => ask("foods", {words}, signal);
+export const food = (slug, signal) => ask("food", {food: slug}, signal);
+export const goals = (signal) => ask("goals", {}, signal);
+export const goal = (slug, signal) => ask("goal", {goal: slug}, signal);

@@ -2,21 +2,34 @@
 
 import {html, nothing, render} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
-import {bakeView} from "/views/bake.js";
+import {isTyping, runShortcut} from "/parts/shortcuts.js";
 import {failureView} from "/views/failure.js";
-import {formulaView} from "/views/formula.js";
-import {formulasView} from "/views/formulas.js";
-import {missingView} from "/views/missing.js";
-import {worksheetView} from "/views/worksheet.js";
 
 const LOADING_AFTER_MS = 300;
 
+// A view is fetched when its page is opened first. It has these members:
+//   load(place, {before, signal})   what it needs; before is the data of the same view just shown
+//   title(data, place)
+//   draw(data, place, tools)        tools: go, again (load anew), redraw (draw the same data again)
+//   drawn?(content, data, tools)    after the first drawing at this address
+//   left?(data)                     when another page takes its place
+//   shortcuts?(data, place, tools)  [{key, does, run}], listed by "?"
 const routes = [
-  [/^\/$/, formulasView],
-  [/^\/formulas\/(?<formula>[^/]+)$/, formulaView],
-  [/^\/worksheet\/(?<address>[^/]+(?:\/[^/]+)?)$/, worksheetView],
-  [/^\/bakes\/(?<formula>[^/]+)\/(?<bake>[^/]+)$/, bakeView],
+  [/^\/$/, () => import("/views/formulas.js").then((m) => m.formulasView)],
+  [/^\/formulas\/(?<formula>[^/]+)$/, () => import("/views/formula.js").then((m) => m.formulaView)],
+  [
+    /^\/worksheet\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/worksheet.js").then((m) => m.worksheetView),
+  ],
+  [
+    /^\/bakes\/(?<formula>[^/]+)\/(?<bake>[^/]+)$/,
+    () => import("/views/bake.js").then((m) => m.bakeView),
+  ],
 ];
+const missing = () => import("/views/missing.js").then((m) => m.missingView);
+
+// What the header leads to.
+const sections = [["/", "Formulas"]];
 
 const header = document.getElementById("header");
 const content = document.getElementById("content");
@@ -26,16 +39,16 @@ let notebook = null;
 
 /** What an address asks for: the view, its parts, and the page's query. */
 function placeOf(url) {
-  for (const [shape, view] of routes) {
+  for (const [shape, fetched] of routes) {
     const found = shape.exec(url.pathname);
     if (found) {
       const parts = Object.fromEntries(
         Object.entries(found.groups ?? {}).map(([name, text]) => [name, decoded(text)]),
       );
-      return {view, path: url.pathname, parts, query: url.searchParams};
+      return {fetched, path: url.pathname, parts, query: url.searchParams};
     }
   }
-  return {view: missingView, path: url.pathname, parts: {}, query: url.searchParams};
+  return {fetched: missing, path: url.pathname, parts: {}, query: url.searchParams};
 }
 
 function decoded(text) {
@@ -63,18 +76,16 @@ async function show({keep = false, scroll = 0} = {}) {
   const mine = new AbortController();
   loading = mine;
   const place = placeOf(new URL(location.href));
-  const before = current?.place.view === place.view ? current.data : null;
   const timer = setTimeout(() => drawLoading(mine), LOADING_AFTER_MS);
   content.setAttribute("aria-busy", "true");
   let data = null;
-  let view = place.view;
+  let view = failureView;
   try {
-    data = await view.load(place, {before, signal: mine.signal});
+    const wanted = await place.fetched();
+    const before = current?.view === wanted ? current.data : null;
+    data = await wanted.load(place, {before, signal: mine.signal});
+    view = wanted;
   } catch (thrown) {
-    if (mine.signal.aborted) {
-      return;
-    }
-    view = failureView;
     data = thrown;
   } finally {
     clearTimeout(timer);
@@ -82,17 +93,31 @@ async function show({keep = false, scroll = 0} = {}) {
   if (mine.signal.aborted) {
     return;
   }
-  current = {place, data: view === place.view ? data : null};
-  document.title = `${view.title(data, place)} · Ovenmark`;
-  render(view.draw(data, place, {go, again: () => show({keep: true, scroll: scrollY})}), content);
+  if (current && (!keep || current.view !== view)) {
+    current.view.left?.(current.data);
+  }
+  current = {place, view, data};
+  drawCurrent();
   content.removeAttribute("aria-busy");
   content.classList.remove("waiting");
   drawHeader(place);
   if (!keep) {
     scrollTo(0, scroll);
-    view.drawn?.(content);
     focusHeading();
+    view.drawn?.(content, data, tools);
   }
+}
+
+const tools = {
+  go,
+  again: () => show({keep: true, scroll: scrollY}),
+  redraw: () => current && drawCurrent(),
+};
+
+function drawCurrent() {
+  const {view, data, place} = current;
+  document.title = `${view.title(data, place)} · Ovenmark`;
+  render(view.draw(data, place, tools), content);
 }
 
 function drawLoading(mine) {
@@ -119,7 +144,13 @@ function drawHeader(place) {
   render(
     html`<a class="name" href="/">Ovenmark</a>
       <nav aria-label="Main">
-        <a href="/" aria-current=${place.path === "/" ? "page" : nothing}>Formulas</a>
+        ${sections.map(
+          ([address, name]) => html`<a
+            href=${address}
+            aria-current=${place.path === address ? "page" : nothing}
+            >${name}</a
+          >`,
+        )}
       </nav>
       <p class="notebook">
         ${notebook ? html`<span>${notebook.title}</span> <code>${notebook.folder}</code>` : nothing}
@@ -155,6 +186,12 @@ document.addEventListener("click", (event) => {
 addEventListener("popstate", (event) => {
   const url = new URL(location.href);
   show({keep: current?.place.path === url.pathname, scroll: event.state?.scroll ?? 0});
+});
+
+document.addEventListener("keydown", (event) => {
+  if (current && !isTyping(event.target)) {
+    runShortcut(event, current.view.shortcuts?.(current.data, current.place, tools) ?? []);
+  }
 });
 
 history.scrollRestoration = "manual";

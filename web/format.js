@@ -1,5 +1,9 @@
 // How figures, differences and times are written. The only place that turns numbers into text.
 
+import {preferences} from "/preferences.js";
+
+// The international avoirdupois ounce (NIST SP 811, appendix B.8).
+const GRAMS_PER_OUNCE = 28.349523125;
 const FIGURES = 3;
 const SMALLEST = 1e-9;
 const MONTHS = [
@@ -56,6 +60,40 @@ function inWords(low, high) {
   return low === null || low === 0
     ? `at most ${rounded(high, UP)}`
     : `between ${rounded(low, DOWN)} and ${rounded(high, UP)}`;
+}
+
+/** A mass in the unit that the reader prefers: 94.6 g, 3.34 oz; or "unknown". */
+export function mass(grams) {
+  return withUnit(massNumber(grams), massUnit());
+}
+
+/** Grams as a number of the unit that the reader prefers; null stays null. */
+export function massNumber(grams) {
+  return grams === null || grams === undefined || preferences().mass === "g"
+    ? grams
+    : grams / GRAMS_PER_OUNCE;
+}
+
+/** The unit that masses are shown in. */
+export function massUnit() {
+  return preferences().mass;
+}
+
+/** A temperature in the degrees that the reader prefers: 190 °C, 374 °F; or "unknown". */
+export function temperature(celsius) {
+  return withUnit(temperatureNumber(celsius), temperatureUnit());
+}
+
+/** Degrees Celsius as a number of the degrees that the reader prefers; null stays null. */
+export function temperatureNumber(celsius) {
+  return celsius === null || celsius === undefined || preferences().temperature === "C"
+    ? celsius
+    : (celsius * 9) / 5 + 32;
+}
+
+/** The unit that temperatures are shown in. */
+export function temperatureUnit() {
+  return preferences().temperature === "C" ? "°C" : "°F";
 }
 
 /** A count with its noun: 1 piece, 2 pieces. */
