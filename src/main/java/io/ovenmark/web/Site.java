@@ -22,7 +22,15 @@ final class Site {
           "/formulas/{formula}",
           "/worksheet/{formula}",
           "/worksheet/{formula}/{variant}",
-          "/bakes/{formula}/{bake}");
+          "/bakes/{formula}/{bake}",
+          "/pantry",
+          "/new-food",
+          "/new-goal",
+          "/food-table",
+          "/pantry/{food}",
+          "/goals",
+          "/goals/{goal}",
+          "/notebook");
 
   private static final String OWN = "io/ovenmark/web/site/";
   private static final String LIBRARY = "lib/lit-html/";

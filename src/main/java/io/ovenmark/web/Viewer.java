@@ -67,8 +67,9 @@ public final class Viewer implements AutoCloseable {
     return List.of(
         new FormulaArea(desk),
         new BakeArea(desk),
-        new PantryArea(desk),
-        new GoalArea(desk));
+        new PantryArea(desk, opening),
+        new GoalArea(desk, opening),
+        new NotebookArea(desk, opening));
   }
 
   private static void configure(
