@@ -58,3 +58,20 @@ export const foods = (words, signal) => ask("foods", {words}, signal);
 export const food = (slug, signal) => ask("food", {food: slug}, signal);
 export const goals = (signal) => ask("goals", {}, signal);
 export const goal = (slug, signal) => ask("goal", {goal: slug}, signal);
+export const allFoods = (signal) => ask("foods", {all: true}, signal);
+export const foodPage = (food, line, signal) => ask("food/page", {food, line}, signal);
+export const goalPage = (goal, signal) => ask("goal/page", {goal}, signal);
+export const goalOthers = (goal, signal) => ask("goal/others", {goal}, signal);
+export const goalStandings = (signal) => ask("goals/standing", {}, signal);
+export const notebook = (signal) => ask("notebook", {}, signal);
+export const kitchen = (signal) => ask("kitchen", {}, signal);
+
+/** Sends a file as it is; resolves with what is answered. */
+export function sendFile(name, parameters, file, signal) {
+  return answered(`/api/${name}?${new URLSearchParams(parameters)}`, {
+    method: "POST",
+    headers: {"Content-Type": "application/octet-stream"},
+    body: file,
+    signal,
+  });
+}

@@ -25,11 +25,24 @@ const routes = [
     /^\/bakes\/(?<formula>[^/]+)\/(?<bake>[^/]+)$/,
     () => import("/views/bake.js").then((m) => m.bakeView),
   ],
+  [/^\/pantry$/, () => import("/views/pantry.js").then((m) => m.pantryView)],
+  [/^\/pantry\/(?<food>[^/]+)$/, () => import("/views/food.js").then((m) => m.foodView)],
+  [/^\/new-food$/, () => import("/views/food.js").then((m) => m.newFoodView)],
+  [/^\/food-table$/, () => import("/views/food-table.js").then((m) => m.foodTableView)],
+  [/^\/goals$/, () => import("/views/goals.js").then((m) => m.goalsView)],
+  [/^\/goals\/(?<goal>[^/]+)$/, () => import("/views/goal.js").then((m) => m.goalView)],
+  [/^\/new-goal$/, () => import("/views/goal.js").then((m) => m.newGoalView)],
+  [/^\/notebook$/, () => import("/views/notebook.js").then((m) => m.notebookView)],
 ];
 const missing = () => import("/views/missing.js").then((m) => m.missingView);
 
 // What the header leads to.
-const sections = [["/", "Formulas"]];
+const sections = [
+  ["/", "Formulas"],
+  ["/pantry", "Pantry"],
+  ["/goals", "Goals"],
+  ["/notebook", "Notebook"],
+];
 
 const header = document.getElementById("header");
 const content = document.getElementById("content");
