@@ -68,7 +68,9 @@ public final class Viewer implements AutoCloseable {
         new FormulaArea(desk),
         new BakeArea(desk),
         new PantryArea(desk),
-        new GoalArea(desk));
+        new GoalArea(desk),
+        new BeginArea(desk),
+        new ActsArea(desk, opening));
   }
 
   private static void configure(
