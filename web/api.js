@@ -54,6 +54,8 @@ export const timeline = (line, signal) => ask("timeline", {line}, signal);
 export const sheet = (address, signal) => ask("sheet", {address}, signal);
 export const compare = (from, to, signal) => ask("compare", {from, to}, signal);
 export const bake = (formula, id, signal) => ask("bake", {formula, id}, signal);
+export const drafts = (signal) => ask("drafts", {}, signal);
+export const draft = (id, signal) => ask("draft", {id}, signal);
 export const foods = (words, signal) => ask("foods", {words}, signal);
 export const food = (slug, signal) => ask("food", {food: slug}, signal);
 export const goals = (signal) => ask("goals", {}, signal);
