@@ -62,7 +62,8 @@ record CarryFigures(Optional<Views.GoalView> goal, List<String> cautions) {
                 + String.join(", ", unknown)
                 + ": read the packages before it is served.");
       }
-      return new CarryFigures(after.goal().map(GoalViews::view), cautions);
+      return new CarryFigures(
+          after.goal().map(check -> GoalViews.view(check, desk.units())), cautions);
     } catch (UnreadableException | StoreException e) {
       if (Refusals.problems(e).isEmpty()) {
         throw e;

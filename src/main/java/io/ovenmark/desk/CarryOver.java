@@ -138,7 +138,7 @@ public final class CarryOver {
         desk.attempt(now.address(), now, List.of())
             .sheet()
             .flatMap(Desk.Sheet::goal)
-            .map(GoalViews::view)
+            .map(check -> GoalViews.view(check, desk.units()))
             .orElse(null));
   }
 
@@ -217,6 +217,7 @@ public final class CarryOver {
   private List<Views.ChangeView> changes(Revision before, Formula after) {
     Address main = Address.latest(before.address().formula(), Optional.empty());
     return WriteParts.changes(
+        desk.units(),
         desk.notebook().formula(before),
         desk.notebook().at(before.commit()),
         after,

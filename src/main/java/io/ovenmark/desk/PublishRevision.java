@@ -87,7 +87,8 @@ public final class PublishRevision {
   private WriteViews.Published view(Revision revision, Optional<TagFacts> tag) {
     Desk.Sheet sheet =
         desk.sheet(revision, desk.notebook().bakes(revision.address().formula()));
-    Views.GoalView goal = sheet.goal().map(GoalViews::view).orElse(null);
+    Views.GoalView goal =
+        sheet.goal().map(check -> GoalViews.view(check, desk.units())).orElse(null);
     List<String> remarks = new ArrayList<>();
     if (goal != null && !Boolean.TRUE.equals(goal.met())) {
       remarks.add(
@@ -109,7 +110,8 @@ public final class PublishRevision {
         tag.map(TagFacts::name).orElse(null),
         tag.map(TagFacts::message).orElse(null),
         goal,
-        List.copyOf(remarks));
+        List.copyOf(remarks),
+        Cautions.of(sheet.worksheet()));
   }
 
   private TagFacts tag(Revision revision, String note, By by) {

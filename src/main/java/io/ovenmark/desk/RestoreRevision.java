@@ -49,6 +49,7 @@ public final class RestoreRevision {
             .map(
                 now ->
                     WriteParts.changes(
+                        desk.units(),
                         now,
                         notebook.at(newest.commit()),
                         notebook.formula(wanted),

@@ -112,7 +112,7 @@ public final class UndoLast {
     return variant.map(Address::line).orElse("main");
   }
 
-  private static List<WriteViews.UndoneFormula> formulas(
+  private List<WriteViews.UndoneFormula> formulas(
       Optional<Address> variant,
       Contents before,
       Contents after,
@@ -126,7 +126,7 @@ public final class UndoLast {
         .toList();
   }
 
-  private static WriteViews.UndoneFormula formula(
+  private WriteViews.UndoneFormula formula(
       String slug, Contents before, Contents after, Function<String, String> address) {
     if (after.formulaBlob(slug).isEmpty()) {
       return new WriteViews.UndoneFormula(slug, null, List.of());
@@ -136,7 +136,7 @@ public final class UndoLast {
       Optional<Formula> from = before.formula(slug);
       Optional<Formula> to = after.formula(slug);
       if (from.isPresent() && to.isPresent()) {
-        changes = WriteParts.changes(from.get(), before, to.get(), after);
+        changes = WriteParts.changes(desk.units(), from.get(), before, to.get(), after);
       }
     } catch (UnreadableException damaged) {
       // a damaged file was taken back or brought back: there are no words for what changed

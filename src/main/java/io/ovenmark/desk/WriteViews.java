@@ -156,9 +156,15 @@ public final class WriteViews {
    * @param note what was published, or null likewise
    * @param goal its goal and how it stands, or null
    * @param remarks sentences about what else a person should know
+   * @param cautions what to mind when it is baked and eaten
    */
   public record Published(
-      RevisionView revision, String tag, String note, Views.GoalView goal, List<String> remarks) {}
+      RevisionView revision,
+      String tag,
+      String note,
+      Views.GoalView goal,
+      List<String> remarks,
+      List<String> cautions) {}
 
   /**
    * A change that was taken back.

@@ -131,30 +131,30 @@ final class ActsArea implements Area {
             "restore",
             context -> {
               Address earlier = Asked.address(desk, context, "address");
-              return new RestoreRevision(desk).preview(earlier, earlier);
+              return new RestoreRevision(Asked.desk(desk, context)).preview(earlier, earlier);
             })
         .order("restore", this::restore)
         .question(
             "publish",
-            context -> new PublishRevision(desk).preview(Asked.address(desk, context, "address")))
+            context -> new PublishRevision(Asked.desk(desk, context)).preview(Asked.address(desk, context, "address")))
         .order("publish", this::publish)
         .order("fork", this::fork)
         .order("carry/preview", this::lookAtCarry)
         .order("carry", this::carry)
-        .question("undo", context -> new UndoLast(desk).preview(line(Asked.text(context, "line"))))
+        .question("undo", context -> new UndoLast(Asked.desk(desk, context)).preview(line(Asked.text(context, "line"))))
         .order("undo", this::undo);
   }
 
   private Object restore(Context context) {
     Restore order = Asked.order(context, Restore.class);
     Address earlier = desk.address(order.address());
-    return new RestoreRevision(desk)
+    return new RestoreRevision(Asked.desk(desk, context))
         .call(earlier, earlier, order.note(), Optional.of(order.seen()), opening.by().get());
   }
 
   private Object publish(Context context) {
     Publish order = Asked.order(context, Publish.class);
-    return new PublishRevision(desk)
+    return new PublishRevision(Asked.desk(desk, context))
         .call(
             desk.address(order.address()),
             order.note(),
@@ -165,7 +165,7 @@ final class ActsArea implements Area {
   private Object fork(Context context) {
     Fork order = Asked.order(context, Fork.class);
     Optional<String> goal = Optional.ofNullable(order.goal()).filter(text -> !text.isBlank());
-    return new ForkVariant(desk)
+    return new ForkVariant(Asked.desk(desk, context))
         .call(
             desk.address(order.address()),
             order.name(),
@@ -177,12 +177,12 @@ final class ActsArea implements Area {
 
   private Object lookAtCarry(Context context) {
     Carry order = Asked.order(context, Carry.class);
-    return new CarryOver(desk).preview(desk.address(order.variant()), order.chosen());
+    return new CarryOver(Asked.desk(desk, context)).preview(desk.address(order.variant()), order.chosen());
   }
 
   private Object carry(Context context) {
     Carry order = Asked.order(context, Carry.class);
-    return new CarryOver(desk)
+    return new CarryOver(Asked.desk(desk, context))
         .call(
             desk.address(order.variant()),
             order.chosen(),
@@ -193,7 +193,7 @@ final class ActsArea implements Area {
 
   private Object undo(Context context) {
     Undo order = Asked.order(context, Undo.class);
-    return new UndoLast(desk)
+    return new UndoLast(Asked.desk(desk, context))
         .call(line(order.line()), Optional.of(order.seen()), opening.by().get());
   }
 
