@@ -45,7 +45,8 @@ final class UndoSentences {
           String folder = path.contains("/") ? path.substring(0, path.indexOf('/')) : "";
           if (!folder.equals("formulas")) {
             named
-                .computeIfAbsent(KINDS.getOrDefault(folder, "file"), k -> new EnumMap<>(Effect.class))
+                .computeIfAbsent(
+                    KINDS.getOrDefault(folder, "file"), kind -> new EnumMap<>(Effect.class))
                 .computeIfAbsent(effect, e -> new ArrayList<>())
                 .add(name(folder, path));
           }

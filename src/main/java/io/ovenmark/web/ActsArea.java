@@ -136,12 +136,17 @@ final class ActsArea implements Area {
         .order("restore", this::restore)
         .question(
             "publish",
-            context -> new PublishRevision(Asked.desk(desk, context)).preview(Asked.address(desk, context, "address")))
+            context ->
+                new PublishRevision(Asked.desk(desk, context))
+                    .preview(Asked.address(desk, context, "address")))
         .order("publish", this::publish)
         .order("fork", this::fork)
         .order("carry/preview", this::lookAtCarry)
         .order("carry", this::carry)
-        .question("undo", context -> new UndoLast(Asked.desk(desk, context)).preview(line(Asked.text(context, "line"))))
+        .question(
+            "undo",
+            context ->
+                new UndoLast(Asked.desk(desk, context)).preview(line(Asked.text(context, "line"))))
         .order("undo", this::undo);
   }
 
@@ -177,7 +182,8 @@ final class ActsArea implements Area {
 
   private Object lookAtCarry(Context context) {
     Carry order = Asked.order(context, Carry.class);
-    return new CarryOver(Asked.desk(desk, context)).preview(desk.address(order.variant()), order.chosen());
+    return new CarryOver(Asked.desk(desk, context))
+        .preview(desk.address(order.variant()), order.chosen());
   }
 
   private Object carry(Context context) {
