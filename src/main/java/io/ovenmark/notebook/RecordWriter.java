@@ -186,10 +186,23 @@ public final class RecordWriter {
    * @throws Refusal when somebody changed it meanwhile, or a new one exists already
    */
   public void saveGoal(Goal goal, Optional<Goal> before, String note, By by) {
+    saveGoal(Address.latest(goal.slug(), Optional.empty()), goal, before, note, by);
+  }
+
+  /**
+   * Commits a goal to a line of history.
+   *
+   * @param line the line; any formula stands for the main line
+   * @param goal the goal
+   * @param before what the writer saw; empty for a new one
+   * @param note for the commit
+   * @param by who and when
+   */
+  public void saveGoal(Address line, Goal goal, Optional<Goal> before, String note, By by) {
     String path = Layout.goal(goal.slug());
-    Contents contents = notebook.latest();
+    Contents contents = notebook.latest(line);
     put(
-        Layout.MAIN,
+        line.branch(),
         single(path, GoalCodec.write(goal)),
         single(path, seen(contents, path, before, contents::goal, goal.slug())),
         note,
@@ -217,18 +230,25 @@ public final class RecordWriter {
   }
 
   /**
-   * Commits changed settings of the notebook.
+   * Commits changed settings of the notebook to a line of history, whose figures follow its own.
    *
+   * @param line the line; any formula stands for the main line
    * @param settings the settings
+   * @param before what the writer saw
    * @param note for the commit
    * @param by who and when
+   * @throws Refusal when somebody changed them meanwhile
    */
-  public void saveSettings(NotebookSettings settings, String note, By by) {
-    Optional<BlobId> known = notebook.latest().blob(Layout.SETTINGS);
+  public void saveSettings(
+      Address line, NotebookSettings settings, NotebookSettings before, String note, By by) {
+    Contents contents = notebook.latest(line);
+    if (!contents.settings().equals(before)) {
+      throw changed(Layout.SETTINGS);
+    }
     put(
-        Layout.MAIN,
+        line.branch(),
         single(Layout.SETTINGS, settings.write()),
-        single(Layout.SETTINGS, known),
+        single(Layout.SETTINGS, contents.blob(Layout.SETTINGS)),
         note,
         by);
   }

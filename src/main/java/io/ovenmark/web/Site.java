@@ -26,6 +26,14 @@ final class Site {
           "/worksheet/{formula}/{variant}",
           "/bakes/{formula}/{bake}",
           "/drafts/{draft}");
+          "/pantry",
+          "/new-food",
+          "/new-goal",
+          "/food-table",
+          "/pantry/{food}",
+          "/goals",
+          "/goals/{goal}",
+          "/notebook");
 
   private static final String OWN = "io/ovenmark/web/site/";
   private static final String LIBRARY = "lib/lit-html/";

@@ -77,6 +77,9 @@ public final class Viewer implements AutoCloseable {
         new GoalArea(desk),
         new BeginArea(desk),
         new ActsArea(desk, opening));
+        new PantryArea(desk, opening),
+        new GoalArea(desk, opening),
+        new NotebookArea(desk, opening));
   }
 
   private static void configure(
