@@ -279,6 +279,9 @@ public final class ChangeSentences implements ChangeVisitor<String> {
   }
 
   private static String difference(Amount from, Amount to) {
+    if (!from.isRead() || !to.isRead()) {
+      return "";
+    }
     if (from.measure().equals(to.measure())) {
       String sum = Texts.signed(to.number().subtract(from.number()));
       return " (" + sum + " " + shown(to.measure()) + ")";
