@@ -60,3 +60,4 @@ export const foods = (words, signal) => ask("foods", {words}, signal);
 export const food = (slug, signal) => ask("food", {food: slug}, signal);
 export const goals = (signal) => ask("goals", {}, signal);
 export const goal = (slug, signal) => ask("goal", {goal: slug}, signal);
+export const task = (id, signal) => ask("task", {task: id}, signal);

@@ -81,7 +81,7 @@ class WorkOutDraftTest {
         .extracting(Views.ChangeView::sentence)
         .containsExactly("Water 188 g → 202 g (+14 g).");
     assertThat(draft.proposedNote()).isEqualTo("Water 188 g → 202 g (+14 g)");
-    assertThat(draft.comparison().ratios().get("batch_mass_g").delta())
+    assertThat(draft.comparison().ratios().get("batch_g").delta())
         .isCloseTo(14, within(1e-9));
     assertThat(draft.comparison().lines())
         .filteredOn(line -> line.id().equals("water"))
