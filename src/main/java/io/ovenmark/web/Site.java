@@ -19,6 +19,8 @@ final class Site {
   static final List<String> PAGES =
       List.of(
           "/",
+          "/begin",
+          "/carry/{formula}/{variant}",
           "/formulas/{formula}",
           "/worksheet/{formula}",
           "/worksheet/{formula}/{variant}",

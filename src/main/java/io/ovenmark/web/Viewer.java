@@ -74,7 +74,9 @@ public final class Viewer implements AutoCloseable {
         new DraftArea(desk, opening.by()),
         new BakeArea(desk),
         new PantryArea(desk),
-        new GoalArea(desk));
+        new GoalArea(desk),
+        new BeginArea(desk),
+        new ActsArea(desk, opening));
   }
 
   private static void configure(
