@@ -16,6 +16,11 @@ const LOADING_AFTER_MS = 300;
 //   shortcuts?(data, place, tools)  [{key, does, run}], listed by "?"
 const routes = [
   [/^\/$/, () => import("/views/formulas.js").then((m) => m.formulasView)],
+  [/^\/begin$/, () => import("/views/begin.js").then((m) => m.beginView)],
+  [
+    /^\/carry\/(?<formula>[^/]+)\/(?<variant>[^/]+)$/,
+    () => import("/views/carry.js").then((m) => m.carryView),
+  ],
   [/^\/formulas\/(?<formula>[^/]+)$/, () => import("/views/formula.js").then((m) => m.formulaView)],
   [
     /^\/worksheet\/(?<address>[^/]+(?:\/[^/]+)?)$/,
@@ -33,6 +38,7 @@ const routes = [
   [/^\/goals\/(?<goal>[^/]+)$/, () => import("/views/goal.js").then((m) => m.goalView)],
   [/^\/new-goal$/, () => import("/views/goal.js").then((m) => m.newGoalView)],
   [/^\/notebook$/, () => import("/views/notebook.js").then((m) => m.notebookView)],
+  [/^\/drafts\/(?<draft>[^/]+)$/, () => import("/views/edit.js").then((m) => m.editView)],
 ];
 const missing = () => import("/views/missing.js").then((m) => m.missingView);
 

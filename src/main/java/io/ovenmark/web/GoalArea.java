@@ -19,17 +19,17 @@ final class GoalArea implements Area {
   @Override
   public void addTo(Routes routes) {
     routes
-        .question("goals", context -> new ListGoals(desk).call())
-        .question("goals/standing", context -> new ListGoals(desk).standing())
-        .question("goal", context -> new ShowGoal(desk).call(Asked.text(context, "goal")))
-        .question("goal/page", context -> new ShowGoal(desk).page(Asked.text(context, "goal")))
-        .question("goal/others", context -> new ShowGoal(desk).others(Asked.text(context, "goal")))
+        .question("goals", context -> new ListGoals(Asked.desk(desk, context)).call())
+        .question("goals/standing", context -> new ListGoals(Asked.desk(desk, context)).standing())
+        .question("goal", context -> new ShowGoal(Asked.desk(desk, context)).call(Asked.text(context, "goal")))
+        .question("goal/page", context -> new ShowGoal(Asked.desk(desk, context)).page(Asked.text(context, "goal")))
+        .question("goal/others", context -> new ShowGoal(Asked.desk(desk, context)).others(Asked.text(context, "goal")))
         .order(
-            "goal/try", context -> new KeepGoal(desk).look(Asked.order(context, GoalForm.class)))
+            "goal/try", context -> new KeepGoal(Asked.desk(desk, context)).look(Asked.order(context, GoalForm.class)))
         .order(
             "goal/save",
             context ->
-                new KeepGoal(desk)
+                new KeepGoal(Asked.desk(desk, context))
                     .call(Asked.order(context, GoalForm.class), opening.by().get()));
   }
 }

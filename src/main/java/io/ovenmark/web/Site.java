@@ -19,10 +19,13 @@ final class Site {
   static final List<String> PAGES =
       List.of(
           "/",
+          "/begin",
+          "/carry/{formula}/{variant}",
           "/formulas/{formula}",
           "/worksheet/{formula}",
           "/worksheet/{formula}/{variant}",
           "/bakes/{formula}/{bake}",
+          "/drafts/{draft}");
           "/pantry",
           "/new-food",
           "/new-goal",
