@@ -67,6 +67,7 @@ public final class Viewer implements AutoCloseable {
     return List.of(
         new FormulaArea(desk),
         new BakeArea(desk),
+        new PhotoArea(desk, opening),
         new PantryArea(desk),
         new GoalArea(desk));
   }
