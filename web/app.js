@@ -25,6 +25,7 @@ const routes = [
     /^\/bakes\/(?<formula>[^/]+)\/(?<bake>[^/]+)$/,
     () => import("/views/bake.js").then((m) => m.bakeView),
   ],
+  [/^\/beside$/, () => import("/views/photos.js").then((m) => m.besideView)],
 ];
 const missing = () => import("/views/missing.js").then((m) => m.missingView);
 

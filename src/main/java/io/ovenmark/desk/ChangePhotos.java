@@ -24,7 +24,8 @@ import java.util.stream.Collectors;
  * PhotoState seen = PhotoState.of(photo);
  * PhotoState wanted = new PhotoState(seen.caption(), seen.alternative(),
  *     List.of(new Photo.Mark("a", 0.25, 0.5)));
- * new ChangePhotos(desk).change("seeded-lupin-bun", "2026-09-14-1", photo.file(), seen, wanted, by);
+ * new ChangePhotos(desk).change("seeded-lupin-bun", "2026-09-14-1", photo.file(), seen, seen,
+ *     wanted, by);
  * }</pre>
  */
 public final class ChangePhotos {
@@ -43,32 +44,42 @@ public final class ChangePhotos {
 
   /**
    * Changes words and marks. What somebody else changed meanwhile is merged in where the two do not
-   * touch.
+   * touch; where they do, nothing is committed and the answer names both sides. To insist, the change
+   * is repeated with what was seen there.
    *
    * @param formula slug of the formula
    * @param id the bake's name
    * @param file path of the photo
    * @param base what the change is based on
+   * @param seen what somebody else made of it meanwhile and which is decided upon; the base when
+   *     nothing of that kind is known
    * @param wanted what it shall be
    * @param by who commits it, and when
-   * @return the photo as it is now; nothing is committed when it says all of that already
+   * @return the photo as it is now
    * @throws Refusal when there is no such photo, a mark is of a piece that the bake does not have,
-   *     or somebody else changed the same thing meanwhile; nothing is written then
+   *     or a text is too long
    */
   public PhotoViews.PhotoChanged change(
-      String formula, String id, String file, PhotoState base, PhotoState wanted, By by) {
+      String formula,
+      String id,
+      String file,
+      PhotoState base,
+      PhotoState seen,
+      PhotoState wanted,
+      By by) {
     wanted.requireUsable();
     while (true) {
       Bake before = parts.bake(formula, id);
       Photo now = photo(before, file);
       requirePieces(wanted, base, before);
-      PhotoState.Merged merged = wanted.onto(base, now);
-      if (!merged.conflicts().isEmpty()) {
-        throw conflict(file, merged.conflicts());
-      }
+      PhotoState.Merged merged = wanted.onto(base, seen, now);
       boolean others = !PhotoState.of(now).equals(base) && !PhotoState.of(now).equals(wanted);
+      if (!merged.conflicts().isEmpty()) {
+        return new PhotoViews.PhotoChanged(
+            "conflict", parts.view(before), BakeViews.photo(now), false, merged.conflicts());
+      }
       if (merged.photo().equals(now)) {
-        return changed(before, now, others);
+        return changed("unchanged", before, now, others);
       }
       List<Photo> photos = new ArrayList<>(before.photos());
       photos.set(photos.indexOf(now), merged.photo());
@@ -83,7 +94,7 @@ public final class ChangePhotos {
                 Map.of(),
                 what + " on a photo of the bake " + id,
                 by);
-        return changed(after, merged.photo(), others);
+        return changed("committed", after, merged.photo(), others);
       } catch (Refusal refusal) {
         requireOvertaken(refusal);
       }
@@ -107,7 +118,11 @@ public final class ChangePhotos {
       Bake before = parts.bake(formula, id);
       Photo now = photo(before, file);
       if (!PhotoState.of(now).equals(base)) {
-        throw conflict(file, List.of("the photo's words or marks"));
+        throw new Refusal(
+            Refusal.Reason.CONFLICT,
+            file,
+            "Somebody changed the photo's words or marks meanwhile.",
+            "Look at them, then take it away if you still want to.");
       }
       List<Photo> photos = new ArrayList<>(before.photos());
       photos.remove(now);
@@ -161,7 +176,7 @@ public final class ChangePhotos {
       boolean kept = notebook.keptPhoto(formula, file).map(KeptPhoto::id).equals(
           Optional.of(picture.id()));
       if (has(before, file) && kept) {
-        return changed(before, photo(before, file), false);
+        return changed("unchanged", before, photo(before, file), false);
       }
       boolean free = kept || notebook.keptPhoto(formula, file).isEmpty();
       Photo again = free ? lost : renamed(lost, parts.freePhotoPath(formula, id));
@@ -178,7 +193,7 @@ public final class ChangePhotos {
                 pictures,
                 "Bring a photo of the bake " + id + " back",
                 by);
-        return changed(after, again, false);
+        return changed("committed", after, again, false);
       } catch (Refusal refusal) {
         requireOvertaken(refusal);
       }
@@ -190,8 +205,10 @@ public final class ChangePhotos {
         file, photo.caption(), photo.alternative(), photo.taken(), photo.marks(), photo.extras());
   }
 
-  private PhotoViews.PhotoChanged changed(Bake bake, Photo photo, boolean merged) {
-    return new PhotoViews.PhotoChanged(parts.view(bake), BakeViews.photo(photo), merged);
+  private PhotoViews.PhotoChanged changed(
+      String outcome, Bake bake, Photo photo, boolean merged) {
+    return new PhotoViews.PhotoChanged(
+        outcome, parts.view(bake), BakeViews.photo(photo), merged, List.of());
   }
 
   private static boolean has(Bake bake, String file) {
@@ -227,14 +244,6 @@ public final class ChangePhotos {
             "Mark one of its pieces, or add that piece.");
       }
     }
-  }
-
-  private static Refusal conflict(String file, List<String> what) {
-    return new Refusal(
-        Refusal.Reason.CONFLICT,
-        file,
-        "Somebody changed " + String.join(" and ", what) + " meanwhile.",
-        "Look at both, then keep yours or theirs.");
   }
 
   /** Goes on when somebody else wrote to the bake meanwhile. */

@@ -1,6 +1,7 @@
 package io.ovenmark.desk;
 
 import io.ovenmark.bake.Photo;
+import io.ovenmark.measure.FigureText;
 import io.ovenmark.notebook.Refusal;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
@@ -11,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What is said of a photo: its words and its marks. Of a photo that two people change at the same
@@ -86,48 +88,57 @@ public record PhotoState(
   }
 
   /** A merge of two changes of a photo, or what stands against it. */
-  record Merged(Photo photo, List<String> conflicts) {}
+  record Merged(Photo photo, List<PhotoViews.PhotoConflict> conflicts) {}
 
   /**
    * Merges a change into a photo that may have changed since.
    *
    * @param base what the change was based on
+   * @param seen what somebody else made of it meanwhile, as far as that was seen and decided upon
    * @param now the photo as it is
    */
-  Merged onto(PhotoState base, Photo now) {
-    List<String> conflicts = new ArrayList<>();
+  Merged onto(PhotoState base, PhotoState seen, Photo now) {
+    List<PhotoViews.PhotoConflict> conflicts = new ArrayList<>();
     PhotoState there = of(now);
     Optional<String> nextCaption = now.caption();
     if (!caption.equals(base.caption)) {
       nextCaption = caption;
-      note(conflicts, "the caption", caption, base.caption, there.caption);
+      if (differ(caption, base.caption, seen.caption, there.caption)) {
+        conflicts.add(conflict("caption", null, caption, there.caption));
+      }
     }
     Optional<String> nextAlternative = now.alternative();
     if (!alternative.equals(base.alternative)) {
       nextAlternative = alternative;
-      note(conflicts, "the alternative text", alternative, base.alternative, there.alternative);
+      if (differ(alternative, base.alternative, seen.alternative, there.alternative)) {
+        conflicts.add(conflict("alternative", null, alternative, there.alternative));
+      }
     }
     Photo merged = now.withWords(nextCaption, nextAlternative);
     return new Merged(
-        marks.equals(base.marks) ? merged : merged.withMarks(marks(base, now, there, conflicts)),
+        marks.equals(base.marks) ? merged : merged.withMarks(marks(base, seen, now, conflicts)),
         List.copyOf(conflicts));
   }
 
-  private static void note(
-      List<String> conflicts, String what, Object mine, Object base, Object theirs) {
-    if (!theirs.equals(base) && !theirs.equals(mine)) {
-      conflicts.add(what);
-    }
+  private static boolean differ(Object mine, Object base, Object seen, Object theirs) {
+    return !theirs.equals(base) && !theirs.equals(mine) && !theirs.equals(seen);
+  }
+
+  private static PhotoViews.PhotoConflict conflict(
+      String what, String piece, Optional<String> mine, Optional<String> theirs) {
+    return new PhotoViews.PhotoConflict(what, piece, mine.orElse(null), theirs.orElse(null));
   }
 
   private List<Photo.Mark> marks(
-      PhotoState base, Photo now, PhotoState there, List<String> conflicts) {
+      PhotoState base, PhotoState seen, Photo now, List<PhotoViews.PhotoConflict> conflicts) {
     Map<String, List<Photo.Mark>> before = byPiece(base.marks);
+    Map<String, List<Photo.Mark>> decided = byPiece(seen.marks);
     Map<String, List<Photo.Mark>> mine = byPiece(marks);
-    Map<String, List<Photo.Mark>> theirs = byPiece(there.marks);
+    Map<String, List<Photo.Mark>> theirs = byPiece(of(now).marks);
     Map<String, List<Photo.Mark>> kept = byPiece(now.marks());
     Set<String> pieces = new LinkedHashSet<>(kept.keySet());
     pieces.addAll(mine.keySet());
+    pieces.addAll(before.keySet());
     List<Photo.Mark> all = new ArrayList<>();
     for (String piece : pieces) {
       List<Photo.Mark> was = before.getOrDefault(piece, List.of());
@@ -135,9 +146,23 @@ public record PhotoState(
       List<Photo.Mark> is = theirs.getOrDefault(piece, List.of());
       boolean keep = wanted.equals(was) || wanted.equals(is);
       all.addAll(keep ? kept.getOrDefault(piece, List.of()) : wanted);
-      note(conflicts, "the mark of piece " + piece, keep ? is : wanted, was, is);
+      if (!keep && differ(wanted, was, decided.getOrDefault(piece, List.of()), is)) {
+        conflicts.add(conflict("marks", piece, inWords(wanted), inWords(is)));
+      }
     }
     return all;
+  }
+
+  private static Optional<String> inWords(List<Photo.Mark> marks) {
+    return marks.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            marks.stream()
+                .map(
+                    mark ->
+                        FigureText.number(100 * mark.x()) + " % from the left, "
+                            + FigureText.number(100 * mark.y()) + " % from above")
+                .collect(Collectors.joining("; ")));
   }
 
   private static Map<String, List<Photo.Mark>> byPiece(List<Photo.Mark> marks) {

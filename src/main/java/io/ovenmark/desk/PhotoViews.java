@@ -51,10 +51,14 @@ public final class PhotoViews {
    *
    * @param bake the bake as it is now
    * @param photosAdded paths of the pictures that were added
-   * @param repeated names of files that the bake had already, which were left out
+   * @param repeated those that the bake had already, which were left out
+   * @param missing those that did not wait any more
    */
   public record PhotosAdded(
-      Views.BakeView bake, List<String> photosAdded, List<String> repeated) {}
+      Views.BakeView bake,
+      List<String> photosAdded,
+      List<String> repeated,
+      List<String> missing) {}
 
   /**
    * A picture that was made ready and waits to be committed together with others.
@@ -70,13 +74,31 @@ public final class PhotoViews {
       String picture, String name, String caption, String taken, int width, int height) {}
 
   /**
-   * A photo whose marks or words were changed.
+   * A photo whose marks or words were to be changed.
    *
+   * @param outcome {@code committed}, {@code unchanged} (it says all of that already) or {@code
+   *     conflict} (nothing was committed, a person must choose)
    * @param bake the bake as it is now
    * @param photo the photo as it is now
    * @param merged whether changes that somebody else made meanwhile are in it too
+   * @param conflicts what both changed in different ways
    */
-  public record PhotoChanged(Views.BakeView bake, Views.PhotoView photo, boolean merged) {}
+  public record PhotoChanged(
+      String outcome,
+      Views.BakeView bake,
+      Views.PhotoView photo,
+      boolean merged,
+      List<PhotoConflict> conflicts) {}
+
+  /**
+   * Something that two people changed in different ways.
+   *
+   * @param what {@code caption}, {@code alternative} or {@code marks}
+   * @param piece the piece that is marked, or null
+   * @param mine what it was to become in words, or null for nothing
+   * @param theirs what it is in words, or null for nothing
+   */
+  public record PhotoConflict(String what, String piece, String mine, String theirs) {}
 
   /**
    * A photo that was taken away.

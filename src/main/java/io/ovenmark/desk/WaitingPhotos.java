@@ -153,24 +153,26 @@ public final class WaitingPhotos {
    * @param id the bake's name
    * @param pictures which of those that wait
    * @param by who commits it, and when
-   * @return the bake as it is now
-   * @throws Refusal when there is no such bake, or one of them does not wait any more; nothing is
-   *     written then
+   * @return the bake as it is now, and which of them were not added
+   * @throws Refusal when there is no such bake; nothing is written then
    */
   public PhotoViews.PhotosAdded add(String formula, String id, List<String> pictures, By by) {
     Path folder = folder(formula, id);
     Predicate<String> known = shown(formula, id);
     List<ReadyPhoto> ready = new ArrayList<>();
     List<String> repeated = new ArrayList<>();
+    List<String> missing = new ArrayList<>();
     for (String picture : pictures.stream().distinct().toList()) {
       Optional<Note> note = ID.matcher(picture).matches() ? note(folder, picture) : Optional.empty();
       if (known.test(picture)) {
-        repeated.add(note.map(Note::name).orElse(picture));
+        repeated.add(picture);
+      } else if (note.isPresent()) {
+        ready.add(ready(folder, picture, note.get()));
       } else {
-        ready.add(ready(folder, picture, note.orElseThrow(() -> gone(id))));
+        missing.add(picture);
       }
     }
-    PhotoViews.PhotosAdded added = commit(formula, id, ready, repeated, by);
+    PhotoViews.PhotosAdded added = commit(formula, id, ready, repeated, missing, by);
     throwAway(formula, id, pictures);
     return added;
   }
@@ -180,29 +182,40 @@ public final class WaitingPhotos {
    *
    * @param formula slug of the formula
    * @param id the bake's name
-   * @param name what the file was called, for people only
    * @param photo the picture
    * @param by who commits it, and when
    * @return the bake as it is now
    * @throws Refusal when there is no such bake
    */
-  public PhotoViews.PhotosAdded addAtOnce(
-      String formula, String id, String name, ReadyPhoto photo, By by) {
-    boolean known =
-        shown(formula, id).test(desk.notebook().blobOf(photo.picture().jpeg()).hex());
+  public PhotoViews.PhotosAdded addAtOnce(String formula, String id, ReadyPhoto photo, By by) {
+    String picture = desk.notebook().blobOf(photo.picture().jpeg()).hex();
+    boolean known = shown(formula, id).test(picture);
     return commit(
-        formula, id, known ? List.of() : List.of(photo), known ? List.of(name) : List.of(), by);
+        formula,
+        id,
+        known ? List.of() : List.of(photo),
+        known ? List.of(picture) : List.of(),
+        List.of(),
+        by);
   }
 
   private PhotoViews.PhotosAdded commit(
-      String formula, String id, List<ReadyPhoto> ready, List<String> repeated, By by) {
+      String formula,
+      String id,
+      List<ReadyPhoto> ready,
+      List<String> repeated,
+      List<String> missing,
+      By by) {
     if (ready.isEmpty()) {
       return new PhotoViews.PhotosAdded(
-          parts.view(parts.bake(formula, id)), List.of(), List.copyOf(repeated));
+          parts.view(parts.bake(formula, id)),
+          List.of(),
+          List.copyOf(repeated),
+          List.copyOf(missing));
     }
     KitchenViews.BakeWritten written = new AddPhotos(desk).add(formula, id, ready, by);
     return new PhotoViews.PhotosAdded(
-        written.bake(), written.photosAdded(), List.copyOf(repeated));
+        written.bake(), written.photosAdded(), List.copyOf(repeated), List.copyOf(missing));
   }
 
   /**
@@ -283,14 +296,6 @@ public final class WaitingPhotos {
     } finally {
       Files.deleteIfExists(part);
     }
-  }
-
-  private static Refusal gone(String id) {
-    return new Refusal(
-        Refusal.Reason.NOT_FOUND,
-        id,
-        "One of the pictures does not wait any more.",
-        "See which photos the bake has by now, and add what is missing again.");
   }
 
   private static Refusal notKept(IOException e) {

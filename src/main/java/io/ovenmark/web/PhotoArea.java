@@ -69,8 +69,9 @@ final class PhotoArea implements Area {
     }
   }
 
-  /** A changed photo. */
-  record Change(String formula, String bake, String photo, Said base, Said wanted) {
+  /** A changed photo; seen is what somebody else made of it meanwhile, or null. */
+  record Change(
+      String formula, String bake, String photo, Said base, Said seen, Said wanted) {
     Change {
       required("formula", formula);
       required("bake", bake);
@@ -157,7 +158,7 @@ final class PhotoArea implements Area {
             context, bytes -> ReadyPhoto.of(new NewPhoto(bytes, name, caption, List.of())));
     return withOthers
         ? waiting.put(formula, bake, name, ready)
-        : waiting.addAtOnce(formula, bake, name, ready, by.get());
+        : waiting.addAtOnce(formula, bake, ready, by.get());
   }
 
   private Object keep(Context context) {
@@ -182,6 +183,7 @@ final class PhotoArea implements Area {
             order.bake(),
             order.photo(),
             order.base().state(),
+            (order.seen() == null ? order.base() : order.seen()).state(),
             order.wanted().state(),
             by.get());
   }
