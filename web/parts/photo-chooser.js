@@ -44,7 +44,9 @@ export async function choosePhoto(title, shelf, chosen) {
           : nothing}
         ${shown.bakes.length === 0
           ? html`<p class="quiet">No bake of ${shown.name} has a photo yet.</p>`
-          : [...shown.bakes].reverse().map((bake) => bakeOf(bake, chosen, close))}
+          : html`<ul class="shelf">
+              ${[...shown.bakes].reverse().flatMap((bake) => bakeOf(bake, chosen, close))}
+            </ul>`}
         <p class="actions"><button type="button" @click=${() => close()}>Cancel</button></p>`;
     },
     {wide: true},
@@ -52,21 +54,17 @@ export async function choosePhoto(title, shelf, chosen) {
 }
 
 function bakeOf(bake, chosen, close) {
-  return html`<section class="shelf">
-    <h3>${fullDay(bake.time)}, ${short(bake.address)}</h3>
-    <ul>
-      ${bake.photos.map(
-        (each) => html`<li>
-          <button
-            type="button"
-            aria-pressed=${each.file === chosen ? "true" : "false"}
-            @click=${() => close(each.file)}
-          >
-            <img src=${photoAddress(each.file, 320)} alt="" loading="lazy" />
-            <span>${each.caption ?? each.alternative ?? `Photo of ${bake.id}`}</span>
-          </button>
-        </li>`,
-      )}
-    </ul>
-  </section>`;
+  return bake.photos.map(
+    (each) => html`<li>
+      <button
+        type="button"
+        aria-pressed=${each.file === chosen ? "true" : "false"}
+        @click=${() => close(each.file)}
+      >
+        <img src=${photoAddress(each.file, 320)} alt="" loading="lazy" />
+        <b>${fullDay(bake.time)}, ${short(bake.address)}</b>
+        <span>${each.caption ?? each.alternative ?? `Photo of ${bake.id}`}</span>
+      </button>
+    </li>`,
+  );
 }

@@ -57,6 +57,7 @@ export const besideView = {
       ${data.as === "slider" && shown.left && shown.right
         ? slider(data, shown, tools)
         : sides(data, shown)}
+      ${hint()}
       <div class="beside-facts">
         ${SIDES.map((each) => facts(data, each, shown[each.side], tools))}
       </div>
@@ -70,33 +71,24 @@ function fileOf(text) {
   return text ? `photos/${text}` : null;
 }
 
-// What was not asked for: the nearest photo of another bake, before on the left, after on the right.
+// What was not asked for: a photo of the nearest other bake, before on the left, after on the right;
+// of its photos the one that stands at the same place, as people take them in the same order.
 function completed({left, right}, shelves) {
   if (left && right) {
     return {left, right};
   }
-  const given = left ?? right;
-  const all = shelves.flatMap((shelf) =>
-    shelf.bakes.flatMap((bake) => bake.photos.map((each) => ({file: each.file, bake: bake.id}))),
+  const bakes = shelves.flatMap((shelf) =>
+    shelf.bakes.map((bake) => bake.photos.map((each) => each.file)),
   );
-  if (!given) {
-    const last = all.at(-1);
-    const before = all.findLast((each) => each.bake !== last.bake) ?? all.at(-2);
-    return {left: before?.file ?? null, right: last?.file ?? null};
-  }
-  const at = all.findIndex((each) => each.file === given);
-  const here = all[at]?.bake;
-  const earlier = all.slice(0, Math.max(at, 0));
-  const later = all.slice(at + 1);
-  const others = [
-    earlier.findLast((each) => each.bake !== here),
-    later.find((each) => each.bake !== here),
-    earlier.at(-1),
-    later[0],
-  ];
-  const order = right ? others : [others[1], others[0], others[3], others[2]];
-  const other = order.find(Boolean)?.file ?? null;
-  return right ? {left: other, right} : {left, right: other};
+  const given = left ?? right ?? bakes.at(-1)?.[0] ?? null;
+  const at = bakes.findIndex((files) => files.includes(given));
+  const place = Math.max(0, bakes[at]?.indexOf(given) ?? 0);
+  const near = left ? [bakes[at + 1], bakes[at - 1]] : [bakes[at - 1], bakes[at + 1]];
+  const other = near.find((files) => files)
+    ?? bakes[at]?.filter((file) => file !== given)
+    ?? [];
+  const file = other[Math.min(place, other.length - 1)] ?? null;
+  return left ? {left, right: file} : {left: file, right: given};
 }
 
 /** The photo of a file with its bake; null when it is not there. */
@@ -177,11 +169,14 @@ function stage(data, words, content) {
       @pointercancel=${(event) => view.released(event)}
     >
       ${content}
-    </div>
-    <p class="hint" id="stage-keys">
-      Drag to move, tap a place to bring it into the middle, pinch to zoom; the wheel zooms once the
-      photos are chosen. Keys: arrows, +, − and 0.
-    </p>`;
+    </div>`;
+}
+
+function hint() {
+  return html`<p class="hint" id="stage-keys">
+    Drag to move, tap a place to bring it into the middle, pinch to zoom. The wheel zooms after a
+    click on the photos. Keys: arrows, +, − and 0.
+  </p>`;
 }
 
 function sides(data, shown) {
