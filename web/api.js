@@ -89,7 +89,10 @@ export const bake = (formula, id, signal) => ask("bake", {formula, id}, signal);
 export const photos = (formula, signal) => ask("photos", {formula}, signal);
 export const waitingPhotos = (formula, bake, signal) =>
   ask("photo/waiting", {formula, bake}, signal);
+export const drafts = (signal) => ask("drafts", {}, signal);
+export const draft = (id, signal) => ask("draft", {id}, signal);
 export const foods = (words, signal) => ask("foods", {words}, signal);
 export const food = (slug, signal) => ask("food", {food: slug}, signal);
 export const goals = (signal) => ask("goals", {}, signal);
 export const goal = (slug, signal) => ask("goal", {goal: slug}, signal);
+export const task = (id, signal) => ask("task", {task: id}, signal);

@@ -24,6 +24,7 @@ final class Site {
           "/worksheet/{formula}/{variant}",
           "/bakes/{formula}/{bake}",
           "/beside");
+          "/drafts/{draft}");
 
   private static final String OWN = "io/ovenmark/web/site/";
   private static final String LIBRARY = "lib/lit-html/";
