@@ -96,7 +96,7 @@ public final class Notebook implements AutoCloseable {
    *
    * @return an absolute path; the folder may not exist yet
    */
-  Path ownFolder() {
+  public Path ownFolder() {
     return store.gitDirectory().resolve("ovenmark");
   }
 
@@ -350,15 +350,6 @@ public final class Notebook implements AutoCloseable {
    */
   public Optional<Bake> bake(CommitId commit, String formula, String id) {
     return at(commit).bake(formula, Layout.bakes(formula) + "/" + id + ".json");
-  }
-
-  /**
-   * Where programs may keep what is no part of the notebook and can be lost.
-   *
-   * @return a folder beside Git's own data, which may not exist yet
-   */
-  public Path ownFolder() {
-    return store.gitDirectory().resolve("ovenmark");
   }
 
   /**

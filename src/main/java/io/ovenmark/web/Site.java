@@ -22,8 +22,8 @@ final class Site {
           "/formulas/{formula}",
           "/worksheet/{formula}",
           "/worksheet/{formula}/{variant}",
+          "/beside",
           "/bakes/{formula}/{bake}",
-          "/beside");
           "/drafts/{draft}");
 
   private static final String OWN = "io/ovenmark/web/site/";
