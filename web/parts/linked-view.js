@@ -102,6 +102,11 @@ export class LinkedView {
     this.scale = Math.max(this.scale, PIECE_SCALE);
     this.apply();
     this.changed();
+    this.frameOf(side)?.scrollIntoView({block: "nearest"});
+  }
+
+  frameOf(side) {
+    return this.layers().find((each) => each.side === side)?.layer.closest(".frame");
   }
 
   moveBy(x, y) {

@@ -41,7 +41,7 @@ export function beginEdit(photo, redraw) {
     live: "",
   });
   redraw();
-  find(photo.file, "h3")?.focus();
+  find(photo.file, "h2")?.focus();
 }
 
 function find(file, selector) {
@@ -66,7 +66,7 @@ export function photoEditor(bake, photo, {show, redraw}) {
   const save = () => saved(bake, photo, edit, {show, redraw, close});
   const id = photo.file.replace(/[^\w]+/g, "-");
   return html`<section class="photo-editor" data-file=${photo.file} aria-labelledby="${id}-head">
-    <h3 id="${id}-head" tabindex="-1">Marks and words</h3>
+    <h2 id="${id}-head" tabindex="-1">Marks and words</h2>
     ${bake.pieces.length > 0
       ? pieceChoice(bake, edit, changed, id)
       : html`<p class="quiet">
