@@ -24,6 +24,7 @@ final class Site {
           "/formulas/{formula}",
           "/worksheet/{formula}",
           "/worksheet/{formula}/{variant}",
+          "/beside",
           "/bakes/{formula}/{bake}",
           "/drafts/{draft}");
           "/pantry",

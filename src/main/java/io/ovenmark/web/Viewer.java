@@ -73,6 +73,7 @@ public final class Viewer implements AutoCloseable {
         new FormulaArea(desk),
         new DraftArea(desk, opening.by()),
         new BakeArea(desk),
+        new PhotoArea(desk, opening),
         new PantryArea(desk),
         new GoalArea(desk),
         new BeginArea(desk),
