@@ -30,6 +30,8 @@ const BASES = [
 ];
 
 export const worksheetView = {
+  rereads: true,
+
   load: ({parts}, {signal}) => api.sheet(parts.address, signal),
 
   title: (sheet) => `${sheet.name} ${revisionName(sheet)}, worksheet`,
