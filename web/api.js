@@ -21,6 +21,14 @@ export class Failure extends Error {
   }
 }
 
+/** What was thrown, when it is a failure to be shown; anything else is thrown on. */
+export function expected(thrown) {
+  if (thrown instanceof Failure) {
+    return thrown;
+  }
+  throw thrown;
+}
+
 async function ask(question, parameters, signal) {
   const given = Object.entries(parameters).filter(([, value]) => value !== undefined && value !== null);
   return answered(address(question, given), {signal});
@@ -82,8 +90,14 @@ export const timeline = (line, signal) => ask("timeline", {line}, signal);
 export const sheet = (address, signal) => ask("sheet", {address}, signal);
 export const compare = (from, to, signal) => ask("compare", {from, to}, signal);
 export const bake = (formula, id, signal) => ask("bake", {formula, id}, signal);
+export const drafts = (signal) => ask("drafts", {}, signal);
+export const draft = (id, signal) => ask("draft", {id}, signal);
 export const foods = (words, signal) => ask("foods", {words}, signal);
 export const food = (slug, signal) => ask("food", {food: slug}, signal);
+export const copyOf = (address, signal) => ask("copy", {address}, signal);
+export const restoring = (address, signal) => ask("restore", {address}, signal);
+export const publishing = (address, signal) => ask("publish", {address}, signal);
+export const undoing = (line, signal) => ask("undo", {line}, signal);
 export const goals = (signal) => ask("goals", {}, signal);
 export const goal = (slug, signal) => ask("goal", {goal: slug}, signal);
 export const task = (id, signal) => ask("task", {task: id}, signal);

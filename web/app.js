@@ -26,6 +26,11 @@ const routes = [
     () => import("/views/preferences.js").then((m) => m.preferencesView),
   ],
   [/^\/$/, () => import("/views/formulas.js").then((m) => m.formulasView)],
+  [/^\/begin$/, () => import("/views/begin.js").then((m) => m.beginView)],
+  [
+    /^\/carry\/(?<formula>[^/]+)\/(?<variant>[^/]+)$/,
+    () => import("/views/carry.js").then((m) => m.carryView),
+  ],
   [/^\/formulas\/(?<formula>[^/]+)$/, () => import("/views/formula.js").then((m) => m.formulaView)],
   [
     /^\/worksheet\/(?<address>[^/]+(?:\/[^/]+)?)$/,
@@ -35,6 +40,7 @@ const routes = [
     /^\/bakes\/(?<formula>[^/]+)\/(?<bake>[^/]+)$/,
     () => import("/views/bake.js").then((m) => m.bakeView),
   ],
+  [/^\/drafts\/(?<draft>[^/]+)$/, () => import("/views/edit.js").then((m) => m.editView)],
 ];
 const missing = () => import("/views/missing.js").then((m) => m.missingView);
 

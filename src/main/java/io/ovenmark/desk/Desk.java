@@ -264,18 +264,39 @@ public final class Desk implements AutoCloseable {
   public Sheet draft(Formula formula, Address line, List<Bake> bakes) {
     Contents main = notebook.latest();
     Contents here = line.variant().isEmpty() ? main : notebook.latest(line);
-    Function<String, Optional<Food>> food =
-        slug -> here.food(slug).or(() -> main.food(slug)).or(() -> BuiltInPantry.find(slug));
-    Function<String, Optional<Goal>> goal = slug -> here.goal(slug).or(() -> main.goal(slug));
-    Policy policy = here.settings().policy();
+    return workOut(
+        formula,
+        slug -> here.food(slug).or(() -> main.food(slug)).or(() -> BuiltInPantry.find(slug)),
+        slug -> here.goal(slug).or(() -> main.goal(slug)),
+        here,
+        BakedYield.measured(bakes));
+  }
+
+  /** The same with foods and goals of one's own, and nothing weighed. */
+  Sheet draft(
+      Formula formula,
+      Function<String, Optional<Food>> foods,
+      Function<String, Optional<Goal>> goals,
+      Address line) {
+    return workOut(
+        formula, foods, goals, notebook.latest(line), BakedYield.measured(List.of()));
+  }
+
+  private static Sheet workOut(
+      Formula formula,
+      Function<String, Optional<Food>> foods,
+      Function<String, Optional<Goal>> goals,
+      Contents settings,
+      BakedYield bakedYield) {
+    Policy policy = settings.settings().policy();
     Policy own =
         formula
             .goal()
-            .flatMap(goal)
+            .flatMap(goals)
             .flatMap(Goal::netCarbohydrate)
             .map(net -> new Policy(policy.energy(), net))
             .orElse(policy);
-    return workOut(formula, food, goal, own, BakedYield.measured(bakes));
+    return workOut(formula, foods, goals, own, bakedYield);
   }
 
   private static Sheet workOut(

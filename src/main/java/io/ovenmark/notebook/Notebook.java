@@ -91,6 +91,16 @@ public final class Notebook implements AutoCloseable {
   }
 
   /**
+   * Where this program keeps files of its own: beside the repository's objects, outside of history
+   * and of what is cloned.
+   *
+   * @return an absolute path; the folder may not exist yet
+   */
+  Path ownFolder() {
+    return store.gitDirectory().resolve("ovenmark");
+  }
+
+  /**
    * What the main line holds now.
    *
    * @return the contents at its newest commit

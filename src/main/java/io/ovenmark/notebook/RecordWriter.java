@@ -6,9 +6,7 @@ import io.ovenmark.goal.Goal;
 import io.ovenmark.goal.GoalCodec;
 import io.ovenmark.notebook.store.Author;
 import io.ovenmark.notebook.store.BlobId;
-import io.ovenmark.notebook.store.CommitFacts;
 import io.ovenmark.notebook.store.CommitId;
-import io.ovenmark.notebook.store.Difference;
 import io.ovenmark.notebook.store.StoreException;
 import io.ovenmark.notebook.store.TagFacts;
 import io.ovenmark.notebook.store.Write;
@@ -285,54 +283,7 @@ public final class RecordWriter {
    * @throws Refusal when there is nothing to take back, or somebody writes at the same time
    */
   public String undo(Address line, By by) {
-    CommitId head = notebook.head(line.branch());
-    CommitFacts facts = notebook.store().facts(head);
-    Optional<CommitId> before = facts.parents().stream().findFirst();
-    if (before.isEmpty() || notebook.at(before.get()).blob(Layout.SETTINGS).isEmpty()) {
-      throw nothing(line, "There is no change before the beginning of the notebook.");
-    }
-    if (line.variant().isPresent() && notebook.isFork(line, head)) {
-      throw nothing(line, "The variant has no change of its own yet.");
-    }
-    Write write =
-        Write.to(line.branch(), Optional.of(head), by.author(), by.time(), undoNote(facts))
-            .trailer(UNDOES, head.hex());
-    for (Map.Entry<String, Difference> file :
-        notebook.store().differences(Optional.of(head), before.get()).entrySet()) {
-      Optional<BlobId> then = file.getValue().to();
-      write =
-          then.isPresent()
-              ? write.keep(file.getKey(), then.get())
-              : write.delete(file.getKey());
-    }
-    WriteOutcome outcome = notebook.store().write(write);
-    if (outcome instanceof WriteOutcome.Moved) {
-      throw new Refusal(
-          Refusal.Reason.CONFLICT,
-          line.line(),
-          "Somebody wrote to " + line.line() + " meanwhile, so the last change is another one now.",
-          "Look at it, then undo again.");
-    }
-    if (outcome instanceof WriteOutcome.Unchanged) {
-      throw nothing(line, "The last change changed no file.");
-    }
-    return facts.subject();
-  }
-
-  private static Refusal nothing(Address line, String sentence) {
-    return new Refusal(Refusal.Reason.INVALID, line.line(), sentence, "");
-  }
-
-  private static String undoNote(CommitFacts facts) {
-    if (facts.trailers().containsKey(UNDOES)) {
-      for (String word : List.of("Undo: ", "Redo: ")) {
-        if (facts.subject().startsWith(word)) {
-          String other = word.equals("Undo: ") ? "Redo: " : "Undo: ";
-          return other + facts.subject().substring(word.length());
-        }
-      }
-    }
-    return "Undo: " + facts.subject();
+    return LastChange.of(notebook, line).undo(by);
   }
 
   /**

@@ -19,13 +19,15 @@ final class Site {
   static final List<String> PAGES =
       List.of(
           "/",
+          "/begin",
+          "/carry/{formula}/{variant}",
           "/formulas/{formula}",
           "/worksheet/{formula}",
           "/worksheet/{formula}/{variant}",
           "/bakes/{formula}/{bake}",
           "/preferences",
           "/phone",
-          "/pair");
+          "/drafts/{draft}");
 
   private static final String OWN = "io/ovenmark/web/site/";
   private static final String LIBRARY = "lib/lit-html/";

@@ -71,9 +71,12 @@ public final class Viewer implements AutoCloseable {
     return List.of(
         tasks,
         new FormulaArea(desk),
+        new DraftArea(desk, opening.by()),
         new BakeArea(desk),
         new PantryArea(desk),
-        new GoalArea(desk));
+        new GoalArea(desk),
+        new BeginArea(desk),
+        new ActsArea(desk, opening));
   }
 
   private static void configure(
