@@ -1,5 +1,15 @@
 // Questions and orders to the server. The only place that fetches.
 
+import {preferences} from "/preferences.js";
+
+const SILENT = "silent";
+const listeners = new Set();
+
+/** Calls back with true after each answer, and with false when there was none. */
+export function onAnswer(listener) {
+  listeners.add(listener);
+}
+
 /** What the server refused, or that it did not answer. */
 export class Failure extends Error {
   constructor({reason, sentence, where, hint, problems}) {
@@ -26,13 +36,29 @@ const SILENT = {
 
 async function ask(question, parameters, signal) {
   const given = Object.entries(parameters).filter(([, value]) => value !== undefined && value !== null);
-  const query = new URLSearchParams(given).toString();
-  return answered(`/api/${question}${query ? "?" + query : ""}`, {signal});
+  return answered(address(question, given), {signal});
+}
+
+// What is said in sentences shall be in the reader's units, whatever is asked or ordered.
+function address(name, parameters = []) {
+  const {mass, temperature} = preferences();
+  const units = [["masses_in", mass], ["temperatures_in", temperature]];
+  return `/api/${name}?${new URLSearchParams([...parameters, ...units])}`;
+}
+
+/** Whether the viewer is there; says nothing about what it would answer. */
+export async function isThere() {
+  try {
+    await fetch("/favicon.svg", {method: "HEAD", cache: "no-store"});
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 /** Gives an order with what it carries; resolves with its outcome. */
 export function order(name, carried = {}, signal) {
-  return answered(`/api/${name}`, {
+  return answered(address(name), {
     method: "POST",
     headers: {"Content-Type": "application/json"},
     body: JSON.stringify(carried),
@@ -40,18 +66,25 @@ export function order(name, carried = {}, signal) {
   });
 }
 
-async function answered(address, options) {
+async function answered(where, options) {
   let response;
   let answer;
   try {
-    response = await fetch(address, options);
+    response = await fetch(where, options);
     answer = await response.json();
   } catch (thrown) {
     if (options.signal?.aborted) {
       throw thrown;
     }
     throw new Failure(SILENT);
+    listeners.forEach((listener) => listener(false));
+    throw new Failure({
+      reason: SILENT,
+      sentence: "The viewer does not answer.",
+      hint: "See whether “ovenmark view” is still running, start it again, and try again.",
+    });
   }
+  listeners.forEach((listener) => listener(true));
   if (!response.ok) {
     throw new Failure(answer);
   }

@@ -26,6 +26,8 @@ final class Site {
           "/worksheet/{formula}/{variant}",
           "/beside",
           "/bakes/{formula}/{bake}",
+          "/preferences",
+          "/phone",
           "/drafts/{draft}");
           "/pantry",
           "/new-food",
