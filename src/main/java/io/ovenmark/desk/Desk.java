@@ -42,6 +42,8 @@ public final class Desk implements AutoCloseable {
   private record Key(String blob, String figures, BakedYield bakedYield) {}
 
   private final Notebook notebook;
+  private final SearchShelf searchShelf;
+  private final SearchReading searchReading;
   private final Map<Key, Sheet> sheets =
       Collections.synchronizedMap(
           new LinkedHashMap<>(256, 0.75f, true) {
@@ -66,6 +68,8 @@ public final class Desk implements AutoCloseable {
    */
   public Desk(Notebook notebook) {
     this.notebook = notebook;
+    this.searchShelf = new SearchShelf(this);
+    this.searchReading = new SearchReading(searchShelf);
   }
 
   /**
@@ -312,8 +316,19 @@ public final class Desk implements AutoCloseable {
     return bakes.stream().filter(bake -> bake.blob().equals(blob)).toList();
   }
 
+  /** What there is to search. */
+  SearchShelf searchShelf() {
+    return searchShelf;
+  }
+
+  /** What reads the history for searching. */
+  SearchReading searchReading() {
+    return searchReading;
+  }
+
   @Override
   public void close() {
+    searchReading.stop();
     notebook.close();
   }
 }

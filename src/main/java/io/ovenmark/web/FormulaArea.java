@@ -1,13 +1,19 @@
 package io.ovenmark.web;
 
+import io.javalin.http.Context;
 import io.ovenmark.desk.CompareRevisions;
 import io.ovenmark.desk.Desk;
 import io.ovenmark.desk.ListFormulas;
 import io.ovenmark.desk.ShowFormula;
 import io.ovenmark.desk.ShowTimeline;
+import io.ovenmark.notebook.Address;
+import io.ovenmark.notebook.Refusal;
+import java.util.List;
 
 /** Formulas as they are: the list, a sheet, a timeline, a comparison. */
 final class FormulaArea implements Area {
+  private static final int MOST_ROWS = 100;
+
   private final Desk desk;
 
   FormulaArea(Desk desk) {
@@ -22,6 +28,10 @@ final class FormulaArea implements Area {
             "timeline",
             context -> new ShowTimeline(desk).call(Asked.address(desk, context, "line")))
         .question(
+            "timeline/spine",
+            context -> new ShowTimeline(desk).spine(Asked.address(desk, context, "line")))
+        .question("timeline/rows", context -> new ShowTimeline(desk).rows(rows(context)))
+        .question(
             "sheet", context -> new ShowFormula(desk).call(Asked.address(desk, context, "address")))
         .question(
             "compare",
@@ -29,5 +39,17 @@ final class FormulaArea implements Area {
                 new CompareRevisions(desk)
                     .call(
                         Asked.address(desk, context, "from"), Asked.address(desk, context, "to")));
+  }
+
+  private List<Address> rows(Context context) {
+    List<String> words = List.of(Asked.text(context, "of").split(","));
+    if (words.size() > MOST_ROWS) {
+      throw new Refusal(
+          Refusal.Reason.INVALID,
+          "of",
+          "More than " + MOST_ROWS + " rows were asked for.",
+          "Ask for fewer at once.");
+    }
+    return words.stream().map(desk::address).toList();
   }
 }

@@ -66,6 +66,7 @@ public final class Viewer implements AutoCloseable {
   private static List<Area> areas(Desk desk, Opening opening) {
     return List.of(
         new FormulaArea(desk),
+        new SearchArea(desk),
         new BakeArea(desk),
         new PantryArea(desk),
         new GoalArea(desk));
