@@ -178,7 +178,7 @@ final class BakeParts {
       piece
           .core()
           .filter(core -> core.celsius() < SAFE_EGG_CELSIUS)
-          .ifPresent(core -> cool.add(piece.id() + " (" + core + ")"));
+          .ifPresent(core -> cool.add(piece.id() + " (" + desk.units().heat(core) + ")"));
       if (piece.lossPercent().orElse(0) < 0) {
         remarks.add(
             "Piece " + piece.id() + " is noted as heavier baked than as dough, by "

@@ -35,8 +35,9 @@ public final class FilterTimeline {
    * @return the revisions that fit, by their times, newest first
    */
   public SearchViews.Filtered call(Address line, Search search) {
-    desk.searchReading().finish(line.formula());
-    SearchShelf.View view = desk.searchShelf().view();
+    SearchShelf shelf = desk.searchShelf();
+    shelf.read(shelf.unread(line.formula()), Progress.UNWATCHED);
+    SearchShelf.View view = shelf.view();
     SearchMatches matches = new SearchMatches(desk, anywhere(search), view);
     int fork = line.variant().isPresent() ? desk.notebook().forkNumber(line) : 0;
     List<SearchShelf.Step> fit = new ArrayList<>();

@@ -28,23 +28,14 @@ import java.util.Set;
  * }</pre>
  */
 public final class FindInHistory {
+  /** So many are read in some tenths of a second. */
+  private static final int QUICK = 500;
+
   private static final int MOST_FORMULAS = 20;
   private static final int MOST_PASSAGES = 4;
   private static final int MOST_CHOICES = 8;
 
   private final Desk desk;
-
-  /** Is told how far the reading of the history is. */
-  @FunctionalInterface
-  public interface Progress {
-    /**
-     * Some of it was read.
-     *
-     * @param done how many revisions and bakes
-     * @param total of how many
-     */
-    void at(int done, int total);
-  }
 
   /** What was found in one formula, newest first. */
   private static final class Group {
@@ -65,42 +56,23 @@ public final class FindInHistory {
   }
 
   /**
-   * Reads the whole history for searching, as far as that has not been done before.
+   * Reads the whole history for searching, as far as that has not been done before. What was read
+   * is kept, also when it is cancelled.
    *
-   * @param progress told how far it is
+   * @param progress told how many revisions and bakes have been read
    */
   public void read(Progress progress) {
-    desk.searchReading().finish(progress::at);
+    SearchShelf shelf = desk.searchShelf();
+    shelf.read(shelf.unread(), progress);
   }
 
-  /**
-   * Reads a little of what has not been read, or begins to read in the background when it is much.
-   *
-   * @param again whether to go on when somebody has stopped it
-   * @return how far it is; null when all has been read
-   */
-  public SearchViews.Reading begin(boolean again) {
-    desk.searchReading().begin(again);
-    return desk.searchReading().state();
-  }
-
-  /**
-   * How far the reading is.
-   *
-   * @return null when all has been read
-   */
-  public SearchViews.Reading reading() {
-    return desk.searchReading().state();
-  }
-
-  /**
-   * Stops reading in the background; what was read stays.
-   *
-   * @return how far it came; null when all has been read
-   */
-  public SearchViews.Reading stop() {
-    desk.searchReading().stop();
-    return desk.searchReading().state();
+  /** Reads the history unless that would take more than a moment. */
+  public void readIfQuick() {
+    SearchShelf shelf = desk.searchShelf();
+    int unread = shelf.view().unread();
+    if (unread > 0 && unread <= QUICK) {
+      read(Progress.UNWATCHED);
+    }
   }
 
   /**
@@ -148,7 +120,7 @@ public final class FindInHistory {
         formulas,
         groups.size(),
         narrow.view(view, MOST_CHOICES),
-        view.unread() == 0 ? null : desk.searchReading().state());
+        view.unread());
   }
 
   private static Group add(Map<String, Group> groups, String formula, Found found) {

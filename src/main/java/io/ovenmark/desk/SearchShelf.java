@@ -34,6 +34,8 @@ import java.util.SortedMap;
  * that have not moved are kept from one question to the next.
  */
 final class SearchShelf {
+  private static final int SAVE_EVERY = 5000;
+
   private final Desk desk;
   private final Survey survey;
   private final SearchIndex index;
@@ -281,6 +283,23 @@ final class SearchShelf {
   private boolean isUnreadable(BlobId content) {
     synchronized (unreadable) {
       return unreadable.contains(content.hex());
+    }
+  }
+
+  /** Reads; what was read is kept, also when the reading is cancelled. */
+  void read(List<Job> jobs, Progress progress) {
+    int done = 0;
+    try {
+      for (Job job : jobs) {
+        progress.at(done, jobs.size());
+        job.run();
+        done++;
+        if (done % SAVE_EVERY == 0) {
+          index.save();
+        }
+      }
+    } finally {
+      index.save();
     }
   }
 

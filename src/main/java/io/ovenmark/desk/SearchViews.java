@@ -16,7 +16,8 @@ public final class SearchViews {
    *     most}
    * @param formulaCount in how many formulas something was found
    * @param narrow words with which to look more closely
-   * @param reading how much of the history has not been read for searching yet; null when all was
+   * @param unread how many revisions and bakes have not been read for searching yet, so that words
+   *     in them were not found
    */
   public record Found(
       AskedView asked,
@@ -24,7 +25,7 @@ public final class SearchViews {
       List<FoundFormula> formulas,
       int formulaCount,
       Narrow narrow,
-      Reading reading) {}
+      int unread) {}
 
   /**
    * What was looked for; a part that was not stated is null.
@@ -111,15 +112,6 @@ public final class SearchViews {
    * @param count how often it was found
    */
   public record Choice(String value, String words, int count) {}
-
-  /**
-   * How far the reading of the history for searching is.
-   *
-   * @param done how many revisions and bakes have been read
-   * @param total how many there are to read
-   * @param running whether it is being read just now
-   */
-  public record Reading(int done, int total, boolean running) {}
 
   /**
    * The revisions of a timeline that fit.

@@ -114,7 +114,10 @@ public final class ShowTimeline {
         slug,
         desk.readable(newest).map(Formula::name).orElse(slug),
         line.variant().orElse(null),
-        sheet.flatMap(Desk.Sheet::goal).map(GoalViews::view).orElse(null),
+        sheet
+            .flatMap(Desk.Sheet::goal)
+            .map(check -> GoalViews.view(check, desk.units()))
+            .orElse(null),
         sheet.map(found -> TimelineRows.figures(found.worksheet())).orElse(null),
         entries,
         new ListFormulas(desk).variants(slug, bakes),

@@ -132,7 +132,8 @@ final class TimelineRows {
     return new ChangeSentences(
         id ->
             to.line(id).or(() -> from.line(id)).map(found -> name(found.food(), now, old)).orElse(id),
-        food -> name(food, now, old));
+        food -> name(food, now, old),
+        desk.units());
   }
 
   /** The name of a food for people; its short name when its file is damaged. */

@@ -16,6 +16,7 @@ final class BakeArea implements Area {
     routes.question(
         "bake",
         context ->
-            new ShowBake(desk).call(Asked.text(context, "formula"), Asked.text(context, "id")));
+            new ShowBake(Asked.desk(desk, context))
+                .call(Asked.text(context, "formula"), Asked.text(context, "id")));
   }
 }

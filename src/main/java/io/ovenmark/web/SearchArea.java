@@ -4,6 +4,7 @@ import io.javalin.http.Context;
 import io.ovenmark.desk.Desk;
 import io.ovenmark.desk.FilterTimeline;
 import io.ovenmark.desk.FindInHistory;
+import io.ovenmark.desk.Progress;
 import io.ovenmark.desk.Search;
 import io.ovenmark.desk.SearchViews;
 import java.util.List;
@@ -14,25 +15,22 @@ final class SearchArea implements Area {
   private static final int HITS_OF_ONE = 200;
 
   private final Desk desk;
+  private final Tasks tasks;
 
-  /**
-   * How far the reading of the history is, as an answer of its own.
-   *
-   * @param reading null when all has been read
-   */
-  record Progress(SearchViews.Reading reading) {}
-
-  SearchArea(Desk desk) {
+  SearchArea(Desk desk, Tasks tasks) {
     this.desk = desk;
+    this.tasks = tasks;
   }
 
   @Override
   public void addTo(Routes routes) {
     routes
         .question("search", this::find)
-        .question("search/reading", context -> new Progress(new FindInHistory(desk).reading()))
-        .order("search/go-on", context -> new Progress(new FindInHistory(desk).begin(true)))
-        .order("search/stop", context -> new Progress(new FindInHistory(desk).stop()))
+        .order(
+            "search/read",
+            context ->
+                tasks.begin(
+                    "search", "Reading the notes and steps of all revisions", this::read))
         .question(
             "timeline/filter",
             context ->
@@ -41,10 +39,15 @@ final class SearchArea implements Area {
   }
 
   private SearchViews.Found find(Context context) {
-    FindInHistory verb = new FindInHistory(desk);
+    FindInHistory verb = new FindInHistory(Asked.desk(desk, context));
     Search search = search(context);
-    verb.begin(false);
+    verb.readIfQuick();
     return verb.call(search, search.line().isPresent() ? HITS_OF_ONE : HITS);
+  }
+
+  private Object read(Progress progress) {
+    new FindInHistory(desk).read(progress);
+    return null;
   }
 
   private Search search(Context context) {

@@ -23,7 +23,8 @@ final class Site {
           "/formulas/{formula}",
           "/worksheet/{formula}",
           "/worksheet/{formula}/{variant}",
-          "/bakes/{formula}/{bake}");
+          "/bakes/{formula}/{bake}",
+          "/drafts/{draft}");
 
   private static final String OWN = "io/ovenmark/web/site/";
   private static final String LIBRARY = "lib/lit-html/";

@@ -79,7 +79,7 @@ class FindCommandTest {
     assertThat(json.at("/asked/words").asText()).isEqualTo("begin");
     assertThat(json.at("/count").isNumber()).isTrue();
     assertThat(json.at("/formula_count").isNumber()).isTrue();
-    assertThat(json.at("/reading").isNull()).isTrue();
+    assertThat(json.at("/unread").asInt(-1)).isZero();
     JsonNode hit = json.at("/formulas/0/hits/0");
     assertThat(hit.at("/kind").asText()).isEqualTo("revision");
     assertThat(hit.at("/title/0/match").isBoolean()).isTrue();

@@ -182,7 +182,7 @@ class FindInHistoryTest {
     bench.fixture().git("commit", "-aqm", "Broken by an editor");
     assertThat(hits(find("words=broken"))).isEqualTo("seeded-lupin-bun@4");
     assertThat(hits(find("words=oven spr"))).isEqualTo("bake 2026-03-01-1");
-    assertThat(new FindInHistory(desk).reading()).isNull();
+    assertThat(find("words=broken").unread()).isZero();
   }
 
   @ParameterizedTest
