@@ -6,6 +6,7 @@ import io.ovenmark.desk.Desk;
 import io.ovenmark.desk.ListFormulas;
 import io.ovenmark.desk.ShowFormula;
 import io.ovenmark.desk.ShowTimeline;
+import io.ovenmark.desk.ShowTrends;
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Refusal;
 import java.util.List;
@@ -13,6 +14,7 @@ import java.util.List;
 /** Formulas as they are: the list, a sheet, a timeline, a comparison. */
 final class FormulaArea implements Area {
   private static final int MOST_ROWS = 100;
+  private static final int MOST_FIGURES = 12;
 
   private final Desk desk;
 
@@ -37,6 +39,7 @@ final class FormulaArea implements Area {
         .question(
             "timeline/rows",
             context -> new ShowTimeline(Asked.desk(desk, context)).rows(rows(context)))
+        .question("trends", this::trends)
         .question(
             "sheet",
             context ->
@@ -48,6 +51,17 @@ final class FormulaArea implements Area {
                 new CompareRevisions(Asked.desk(desk, context))
                     .call(
                         Asked.address(desk, context, "from"), Asked.address(desk, context, "to")));
+  }
+
+  private Object trends(Context context) {
+    Address line = Asked.address(desk, context, "line");
+    List<String> keys = List.of(Asked.text(context, "figures").split(","));
+    return new ShowTrends(Asked.desk(desk, context))
+        .call(
+            line,
+            keys.subList(0, Math.min(MOST_FIGURES, keys.size())),
+            Asked.optional(context, "from").map(desk::address),
+            Asked.optional(context, "to").map(desk::address));
   }
 
   private List<Address> rows(Context context) {
