@@ -16,6 +16,11 @@ const LOADING_AFTER_MS = 300;
 //   shortcuts?(data, place, tools)  [{key, does, run}], listed by "?"
 const routes = [
   [/^\/$/, () => import("/views/formulas.js").then((m) => m.formulasView)],
+  [/^\/begin$/, () => import("/views/begin.js").then((m) => m.beginView)],
+  [
+    /^\/carry\/(?<formula>[^/]+)\/(?<variant>[^/]+)$/,
+    () => import("/views/carry.js").then((m) => m.carryView),
+  ],
   [/^\/formulas\/(?<formula>[^/]+)$/, () => import("/views/formula.js").then((m) => m.formulaView)],
   [
     /^\/worksheet\/(?<address>[^/]+(?:\/[^/]+)?)$/,
@@ -25,6 +30,7 @@ const routes = [
     /^\/bakes\/(?<formula>[^/]+)\/(?<bake>[^/]+)$/,
     () => import("/views/bake.js").then((m) => m.bakeView),
   ],
+  [/^\/beside$/, () => import("/views/photos.js").then((m) => m.besideView)],
   [/^\/drafts\/(?<draft>[^/]+)$/, () => import("/views/edit.js").then((m) => m.editView)],
 ];
 const missing = () => import("/views/missing.js").then((m) => m.missingView);

@@ -1,7 +1,7 @@
 // Bakes: their photos with the pieces' letters, what was done with each piece, what was found.
 
 import {html, nothing, svg} from "/lib/lit-html/lit-html.js";
-import {bakePage, photo, revisionName} from "/address.js";
+import {bakePage, besidePage, photo, revisionName} from "/address.js";
 import {capital, count, flowing, fullDay, number, signed} from "/format.js";
 import {tray} from "/parts/tray.js";
 
@@ -17,6 +17,7 @@ export function bakesOfBothSides(comparison) {
       ? html`<p class="quiet">Neither side was baked yet.</p>`
       : html`<div class="sides">
           ${side("from", from, outcomes.from)} ${side("to", to, outcomes.to)}
+          ${besideLink(outcomes)}
           <div class="outcome">
             ${notice(comparison)} ${outcomeTable(outcomes, `A ${from}`, `B ${to}`)}
             ${findingGroups(outcomes.findings)}
@@ -54,7 +55,7 @@ function figureOf(bake) {
 /** A photo with the letters of its pieces where they lie. */
 export function picture(each, width) {
   return html`<a class="picture" href=${photo(each.file)}>
-    <img src=${photo(each.file, width)} alt=${each.caption ?? "Photo of the bake"} loading="lazy">
+    <img src=${photo(each.file, width)} alt=${each.alternative ?? each.caption ?? "Photo of the bake"} loading="lazy">
     ${each.marks.length > 0
       ? html`<svg width="100%" height="100%" aria-hidden="true">
           ${each.marks.map((mark) => {
@@ -75,6 +76,16 @@ function pieceWords(piece) {
   ].filter(Boolean);
   const found = piece.findings.map((each) => each.word);
   return flowing([settings.join(", "), found.join(", ")].filter(Boolean).join("; "));
+}
+
+// A photo of each side leads to the two of them side by side.
+function besideLink({from, to}) {
+  const [left, right] = [from, to].map((bakes) => bakes.flatMap((bake) => bake.photos)[0]);
+  return left && right
+    ? html`<p class="beside-link">
+        <a href=${besidePage({left: left.file, right: right.file})}>Photos side by side</a>
+      </p>`
+    : nothing;
 }
 
 function outcomeTable(outcomes, from, to) {

@@ -4,20 +4,18 @@ import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
 import {formulaPage, short, worksheetPage} from "/address.js";
 import {count, fullDay, moment, number, withUnit} from "/format.js";
-import {picture, sort} from "/parts/bakes.js";
-import {tray} from "/parts/tray.js";
+import {sort} from "/parts/bakes.js";
+import {photoSection} from "/parts/photo-section.js";
 
 export const bakeView = {
   load: ({parts}, {signal}) => api.bake(parts.formula, parts.bake, signal),
 
   title: (bake) => `Bake ${bake.id} of ${bake.formula}`,
 
-  draw: (bake) => html`<article class="page sheet-of-paper bake-page">
+  draw: (bake, place, tools) => html`<article class="page sheet-of-paper bake-page">
     ${head(bake)}
     <div class="seen">
-      <div class="photos">
-        ${bake.photos.length === 0 ? tray(bake) : bake.photos.map(photograph)}
-      </div>
+      ${photoSection(bake, tools)}
       ${summary(bake)}
     </div>
     ${pieces(bake)}
@@ -41,15 +39,6 @@ function head(bake) {
     </p>
     ${bake.note ? html`<p class="say">${bake.note}</p>` : nothing}
   </header>`;
-}
-
-function photograph(each) {
-  return html`<figure>
-    ${picture(each, 1200)}
-    <figcaption>
-      ${each.caption ?? "No caption"}${each.taken ? `, ${moment(each.taken)}` : ""}
-    </figcaption>
-  </figure>`;
 }
 
 function same(bake) {

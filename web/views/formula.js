@@ -4,6 +4,7 @@ import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
 import {formulaPage, fromPin, parse, revisionName, short, worksheetPage} from "/address.js";
 import {figure, flowing, fullDay} from "/format.js";
+import {onTimeline, revisionActs} from "/parts/acts.js";
 import {bakesOfBothSides, sideMark} from "/parts/bakes.js";
 import {causes, figureTable} from "/parts/figures.js";
 import {goalMark, ruleList} from "/parts/goal.js";
@@ -39,7 +40,8 @@ export const formulaView = {
       ? `${timeline.name}: ${short(pins.from)} → ${short(pins.to)}`
       : timeline.name,
 
-  draw: ({timeline, pins, comparison, failure}, {query}, {go}) => {
+  draw: ({timeline, pins, comparison, failure}, {query}, tools) => {
+    const {go} = tools;
     const chosen = {
       line: timeline.variant,
       from: pins.from,
@@ -68,6 +70,7 @@ export const formulaView = {
         </details>
       </section>
       <section class="answer" aria-label="Comparison">
+        ${revisionActs(onTimeline(timeline, pins.to), tools)}
         ${trendStrip(timeline, pins, comparison)}
         ${comparison ? answer(comparison, pins, chosen, to) : nothing}
         ${failure ? html`<div class="comparison">${refused(failure)}</div>` : nothing}

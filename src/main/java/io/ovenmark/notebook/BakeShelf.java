@@ -139,14 +139,14 @@ final class BakeShelf {
     return files;
   }
 
-  Optional<byte[]> photo(String formula, String path) {
+  Optional<KeptPhoto> photo(String formula, String path) {
     if (!path.startsWith(Layout.photos(formula) + "/")) {
       return Optional.empty();
     }
     for (Address line : revisions.lines(formula)) {
       Optional<BlobId> blob = store.head(line.branch()).flatMap(head -> store.blob(head, path));
       if (blob.isPresent()) {
-        return blob.map(store::read);
+        return blob.map(id -> new KeptPhoto(id, store::read));
       }
     }
     return Optional.empty();

@@ -74,8 +74,14 @@ public final class Viewer implements AutoCloseable {
         new SearchArea(desk, tasks),
         new DraftArea(desk, opening.by()),
         new BakeArea(desk),
+        new PhotoArea(desk, opening),
         new PantryArea(desk),
-        new GoalArea(desk));
+        new GoalArea(desk),
+        new BeginArea(desk),
+        new ActsArea(desk, opening));
+        new PantryArea(desk, opening),
+        new GoalArea(desk, opening),
+        new NotebookArea(desk, opening));
   }
 
   private static void configure(
