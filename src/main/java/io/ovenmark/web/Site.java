@@ -19,6 +19,7 @@ final class Site {
   static final List<String> PAGES =
       List.of(
           "/",
+          "/search",
           "/begin",
           "/carry/{formula}/{variant}",
           "/formulas/{formula}",

@@ -71,6 +71,7 @@ public final class Viewer implements AutoCloseable {
     return List.of(
         tasks,
         new FormulaArea(desk),
+        new SearchArea(desk, tasks),
         new DraftArea(desk, opening.by()),
         new BakeArea(desk),
         new PhotoArea(desk, opening),
