@@ -8,6 +8,8 @@ import {goalMark} from "/parts/goal.js";
 import {problemList} from "/views/failure.js";
 
 export const formulasView = {
+  rereads: true,
+
   load: (place, {signal}) => api.formulas(signal),
 
   title: (list) => list.title,

@@ -45,6 +45,7 @@ public final class Desk implements AutoCloseable {
   private final Notebook notebook;
   private final Map<Key, Sheet> sheets;
   private final ShownUnits units;
+  private final SearchShelf searchShelf;
 
   /**
    * A formula worked out, with its goal.
@@ -70,11 +71,13 @@ public final class Desk implements AutoCloseable {
                 return size() > KEPT_SHEETS;
               }
             });
+    this.searchShelf = new SearchShelf(this);
   }
 
   private Desk(Desk desk, ShownUnits units) {
     this.notebook = desk.notebook;
     this.sheets = desk.sheets;
+    this.searchShelf = desk.searchShelf;
     this.units = units;
   }
 
@@ -389,6 +392,11 @@ public final class Desk implements AutoCloseable {
    */
   public static List<Bake> bakesOf(String blob, List<Bake> bakes) {
     return bakes.stream().filter(bake -> bake.blob().equals(blob)).toList();
+  }
+
+  /** What there is to search. */
+  SearchShelf searchShelf() {
+    return searchShelf;
   }
 
   @Override

@@ -19,12 +19,16 @@ final class Site {
   static final List<String> PAGES =
       List.of(
           "/",
+          "/search",
           "/begin",
           "/carry/{formula}/{variant}",
           "/formulas/{formula}",
           "/worksheet/{formula}",
           "/worksheet/{formula}/{variant}",
+          "/beside",
           "/bakes/{formula}/{bake}",
+          "/preferences",
+          "/phone",
           "/drafts/{draft}");
           "/pantry",
           "/new-food",

@@ -71,8 +71,10 @@ public final class Viewer implements AutoCloseable {
     return List.of(
         tasks,
         new FormulaArea(desk),
+        new SearchArea(desk, tasks),
         new DraftArea(desk, opening.by()),
         new BakeArea(desk),
+        new PhotoArea(desk, opening),
         new PantryArea(desk),
         new GoalArea(desk),
         new BeginArea(desk),
