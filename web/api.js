@@ -2,7 +2,6 @@
 
 import {preferences} from "/preferences.js";
 
-const SILENT = "silent";
 const listeners = new Set();
 
 /** Calls back with true after each answer, and with false when there was none. */
@@ -28,6 +27,7 @@ export function expected(thrown) {
   }
   throw thrown;
 }
+
 const SILENT = {
   reason: "silent",
   sentence: "The viewer does not answer.",
@@ -76,13 +76,8 @@ async function answered(where, options) {
     if (options.signal?.aborted) {
       throw thrown;
     }
-    throw new Failure(SILENT);
     listeners.forEach((listener) => listener(false));
-    throw new Failure({
-      reason: SILENT,
-      sentence: "The viewer does not answer.",
-      hint: "See whether “ovenmark view” is still running, start it again, and try again.",
-    });
+    throw new Failure(SILENT);
   }
   listeners.forEach((listener) => listener(true));
   if (!response.ok) {

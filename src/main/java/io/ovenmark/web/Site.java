@@ -29,7 +29,7 @@ final class Site {
           "/bakes/{formula}/{bake}",
           "/preferences",
           "/phone",
-          "/drafts/{draft}");
+          "/drafts/{draft}",
           "/pantry",
           "/new-food",
           "/new-goal",

@@ -75,10 +75,8 @@ public final class Viewer implements AutoCloseable {
         new DraftArea(desk, opening.by()),
         new BakeArea(desk),
         new PhotoArea(desk, opening),
-        new PantryArea(desk),
-        new GoalArea(desk),
         new BeginArea(desk),
-        new ActsArea(desk, opening));
+        new ActsArea(desk, opening),
         new PantryArea(desk, opening),
         new GoalArea(desk, opening),
         new NotebookArea(desk, opening));
