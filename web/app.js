@@ -60,8 +60,7 @@ const sections = [
   ["/goals", "Goals"],
   ["/notebook", "Notebook"],
 ];
-// What the header leads to: the notebook, then what is this browser's own.
-const sections = [["/", "Formulas"]];
+// What is this browser's own.
 const ownTools = [["/preferences", "Preferences"]];
 
 const content = document.getElementById("content");
