@@ -141,14 +141,4 @@ export const goalOthers = (goal, signal) => ask("goal/others", {goal}, signal);
 export const goalStandings = (signal) => ask("goals/standing", {}, signal);
 export const notebook = (signal) => ask("notebook", {}, signal);
 export const kitchen = (signal) => ask("kitchen", {}, signal);
-
-/** Sends a file as it is; resolves with what is answered. */
-export function sendFile(name, parameters, file, signal) {
-  return answered(`/api/${name}?${new URLSearchParams(parameters)}`, {
-    method: "POST",
-    headers: {"Content-Type": "application/octet-stream"},
-    body: file,
-    signal,
-  });
-}
 export const task = (id, signal) => ask("task", {task: id}, signal);

@@ -4,12 +4,12 @@ import {html, nothing} from "/lib/lit-html/lit-html.js";
 import {formulaPage, print as printed} from "/address.js";
 import {capital, count, flowing} from "/format.js";
 import {plot} from "/parts/figures.js";
-import {goalMark} from "/parts/goal.js";
+import {goalMark, goalWords} from "/parts/goal.js";
 import {problemList} from "/views/failure.js";
 
 const NEVER = "Numbered revisions never move: they keep the figures of their own day.";
 
-/** What would move. words: {none, still} say what stands when nobody rests on it, or nothing moves. */
+/** What would move. words: {none, still}, for when nobody rests on it and when nothing moves. */
 export function figureMoves(moves, words) {
   if (!moves) {
     return html`<p class="quiet">Working it out…</p>`;
@@ -26,6 +26,13 @@ export function figureMoves(moves, words) {
         </p>`
       : nothing}
     <p class="quiet">${NEVER}</p>`;
+}
+
+/** The same in a few words, leading to the whole; nothing when nothing moves. */
+export function movesInShort(moves) {
+  return moves && moves.formulas.length > 0
+    ? html`<a class="in-short" href="#would">${sentence(moves, {})}</a>`
+    : nothing;
 }
 
 function sentence(moves, words) {
@@ -85,7 +92,8 @@ function ruleMove(rule) {
     return html`<li class="quiet">No longer asked: ${flowing(rule.rule)}</li>`;
   }
   return html`<li>
-    ${goalMark(rule.to)} ${flowing(rule.rule + (rule.value_text ? `: ${rule.value_text}` : ""))}
+    ${goalMark(rule.to, html`<b>${goalWords(rule.to)}</b>`)}
+    ${flowing(rule.rule + (rule.value_text ? `: ${rule.value_text}` : ""))}
     ${rule.because.length > 0
       ? html`<span class="remark">${rule.because.join(", ")}</span>`
       : nothing}

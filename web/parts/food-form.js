@@ -212,7 +212,9 @@ function allergens(form, choices) {
           ${state.allergens.length === 0
             ? html`<p class="hint">None ticked: known to be free of all of them.</p>`
             : nothing}`
-      : html`<p class="hint">Goals without an allergen cannot be known as long as this is open.</p>`}
+      : html`<p class="hint">
+          As long as this is open, no goal without allergens can be known to be met.
+        </p>`}
   </fieldset>`;
 }
 

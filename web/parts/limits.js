@@ -1,4 +1,4 @@
-// The rules of a goal: limits on figures, what it must be without, what net carbohydrate leaves out.
+// The rules of a goal: limits, what it must be without, what net carbohydrate leaves out.
 
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import {live} from "/lib/lit-html/directives/live.js";
@@ -21,7 +21,8 @@ const SHARES = [
 /** A limit as the form keeps it: both bounds are kept when the manner changes. */
 export function limitOf({figure, per, limit}) {
   const {at_least: least, at_most: most} = limit;
-  const manner = least !== null && most !== null ? "between" : least !== null ? "at_least" : "at_most";
+  const oneBound = least === null ? "at_most" : "at_least";
+  const manner = least !== null && most !== null ? "between" : oneBound;
   return {
     figure,
     per: per ?? "per_piece",

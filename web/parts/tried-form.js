@@ -2,17 +2,19 @@
 
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import {order} from "/api.js";
-import {count} from "/format.js";
+import {count, moment} from "/format.js";
 import {bothSides} from "/parts/both-sides.js";
-import {forget, keep, kept} from "/parts/kept.js";
+import {movesInShort} from "/parts/figure-moves.js";
+import {drop, forget, keep, kept, keptElsewhere} from "/parts/kept.js";
 import {notice} from "/parts/notices.js";
 import {refused} from "/views/failure.js";
 
 const WAIT_MS = 150;
 
 /**
- * The state of one form. fresh is what it shows before anything is typed, {seen, …}; carried makes
- * the order of it. {folder, name, fresh, carried, orders: [try, save], saved(outcome), tools}
+ * The state of one form: {folder, name, fresh, carried, orders: [try, save], saved, tools}. fresh
+ * is what it shows before anything is typed, {seen, …}; carried makes an order of its state;
+ * saved(outcome) is called when it was saved.
  */
 export function triedForm(given) {
   const found = kept(given.folder, given.name);
@@ -21,6 +23,7 @@ export function triedForm(given) {
     state: found ?? structuredClone(given.fresh),
     restored: found !== null,
     moved: found !== null && found.seen !== given.fresh.seen,
+    elsewhere: found === null ? keptElsewhere(given.folder, given.name) : [],
     tried: null,
     touched: new Set(),
     attempted: false,
@@ -57,6 +60,42 @@ export function startOver(form) {
   form.touched.clear();
   look(form);
   form.tools.redraw();
+}
+
+// Goes on with what another window left behind.
+function takeUp(form, left) {
+  drop(left.id);
+  Object.assign(form, {
+    state: left.state,
+    restored: true,
+    moved: left.state.seen !== form.fresh.seen,
+    elsewhere: [],
+  });
+  keep(form.folder, form.name, form.state);
+  look(form);
+  form.tools.redraw();
+}
+
+function throwAway(form, left) {
+  drop(left.id);
+  form.elsewhere = form.elsewhere.filter((each) => each !== left);
+  form.tools.redraw();
+}
+
+function leftElsewhere(form, left) {
+  return html`<p class="restored">
+    Something was typed here on ${when(left.at)} in another window and is not saved.
+    <button type="button" @click=${() => takeUp(form, left)}>Go on with it</button>
+    <button type="button" class="plain" @click=${() => throwAway(form, left)}>
+      Throw it away
+    </button>
+  </p>`;
+}
+
+// In this browser's own time.
+function when(milliseconds) {
+  const at = new Date(milliseconds);
+  return moment(new Date(milliseconds - at.getTimezoneOffset() * 60_000).toISOString());
 }
 
 /** Stops what is under way, when the page is left. */
@@ -156,6 +195,9 @@ export function formState(form, what) {
           </button>
         </p>`
       : nothing}
+    ${form.touched.size === 0
+      ? form.elsewhere.slice(0, 1).map((left) => leftElsewhere(form, left))
+      : nothing}
     ${form.clash ? bothSides(form, what) : nothing}
     ${form.failure ? html`<div class="caution">${refused(form.failure)}</div>` : nothing}`;
 }
@@ -172,7 +214,7 @@ export function formActions(form, words, back) {
     >
       ${form.saving ? "Saving…" : form.clash ? "Save with these choices" : words}
     </button>
-    ${back}
+    ${back} ${movesInShort(form.tried?.moves)}
     ${open > 0 ? html`<span class="quiet">${count(open, "choice")} to make above</span>` : nothing}
   </div>`;
 }

@@ -6,6 +6,7 @@ import {count, number} from "/format.js";
 import {textField} from "/parts/fields.js";
 import {notice} from "/parts/notices.js";
 import {problemList, refused} from "/views/failure.js";
+import {foodAddress} from "/views/pantry.js";
 
 const LARGEST_TABLE = 900_000;
 const SHOWN = ["energy_kcal", "protein_g", "fat_g", "carbohydrate_g", "fibre_g", "sodium_mg"];
@@ -79,6 +80,9 @@ function picker(data, tools) {
     ${data.busy
       ? html`<p role="status">
           Reading ${data.file.name}…
+          ${data.share === undefined
+            ? nothing
+            : html`<progress value=${data.share} aria-label="Sent"></progress>`}
           <button type="button" class="plain" @click=${() => data.asking.abort()}>Cancel</button>
         </p>`
       : nothing}`;
@@ -116,7 +120,7 @@ async function look(data, tools) {
     if (isZip(data.file)) {
       const {name: file} = data.file;
       data.read = fromZip(
-        await api.sendFile("foods/zip", {words: data.words, file}, data.file, mine.signal),
+        await sent(data, "foods/zip", {words: data.words, file}, tools),
         file,
       );
     } else {
@@ -127,7 +131,11 @@ async function look(data, tools) {
         mine.signal,
       );
     }
-    data.taken = new Set(fresh(data.read).map((each) => each.food));
+    data.taken = new Set(
+      fresh(data.read)
+        .filter((each) => Object.values(each.per_100_g).some((value) => value !== null))
+        .map((each) => each.food),
+    );
   } catch (thrown) {
     if (!mine.signal.aborted) {
       data.failure = thrown;
@@ -135,6 +143,14 @@ async function look(data, tools) {
   }
   data.busy = false;
   tools.redraw();
+}
+
+function sent(data, order, parameters, tools) {
+  const progressed = (share) => {
+    data.share = share;
+    tools.redraw();
+  };
+  return api.upload(order, parameters, data.file, {progressed, signal: data.asking.signal});
 }
 
 // The same shape for both kinds of table.
@@ -169,10 +185,11 @@ async function add(data, tools) {
     const {name: file} = data.file;
     data.read = isZip(data.file)
       ? fromZip(
-          await api.sendFile(
+          await sent(
+            data,
             "foods/zip/add",
             {words: data.words, file, take: takes.join(",")},
-            data.file,
+            tools,
           ),
           file,
         )
@@ -209,14 +226,16 @@ function result(data, tools) {
       : nothing}
     ${table(data, tools)}
     <div class="form-actions">
-      <button
-        type="button"
-        class="main"
-        ?disabled=${data.busy || data.taken.size === 0}
-        @click=${() => add(data, tools)}
-      >
-        Add ${count(data.taken.size, "food")}
-      </button>
+      ${open.length === 0
+        ? nothing
+        : html`<button
+            type="button"
+            class="main"
+            ?disabled=${data.busy || data.taken.size === 0}
+            @click=${() => add(data, tools)}
+          >
+            Add ${count(data.taken.size, "food")}
+          </button>`}
       <a class="button" href="/pantry">To the pantry</a>
     </div>
   </section>`;
@@ -264,7 +283,7 @@ function row(food, nutrients, data, tools) {
     <th scope="row">
       ${food.state === "new"
         ? food.name
-        : html`<a href="/pantry/${food.food}">${food.name}</a>`}
+        : html`<a href=${foodAddress(food.food)}>${food.name}</a>`}
       <span class="beside">
         ${food.row === null ? food.source_id : `row ${food.row}`}, filed as ${food.food}
       </span>

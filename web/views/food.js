@@ -24,7 +24,7 @@ export const foodView = {
     return {page, choices};
   },
 
-  title: ({page}) => page.food.name,
+  title: ({page}) => capital(page.food.name),
 
   draw(data, place, tools) {
     const mode = place.query.get("edit");
@@ -72,7 +72,7 @@ function shown({page, choices}) {
   return html`<div class="page food">
     <div class="page-head">
       <div>
-        <h1>${food.name}</h1>
+        <h1>${capital(food.name)}</h1>
         <p class="sub">
           ${capital(food.kind)}; ${source(food)}; filed as <code>${food.food}</code>${page.line
             ? html`; kept in <a href=${lineAddress(page.line)}>${page.line}</a>`
@@ -256,8 +256,8 @@ function copies({copies: list, food}) {
     : html`<section>
         <h2>Other copies</h2>
         <p>
-          These variants rest on a copy that says something else, as it was when they were branched
-          or changed:
+          These variants rest on a copy that says something else. Carrying the main line over brings
+          them this one, unless theirs was changed.
         </p>
         <ul class="plain-list">
           ${apart.map(
@@ -294,7 +294,7 @@ function editing({form, page, choices}) {
         ${formActions(form, "Save", html`<a class="button" href=${back}>Leave</a>`)}
         <p class="quiet">What you type is kept in this browser until you save or throw it away.</p>
       </div>
-      <aside class="would" aria-label="What would move" aria-live="polite">
+      <aside class="would" id="would" aria-label="What would move" aria-live="polite">
         ${page ? wouldMove(tried) : nothing} ${would(tried, page, choices)}
         ${tried ? cautions(tried.cautions) : nothing}
       </aside>
@@ -318,10 +318,12 @@ function would(tried, page, choices) {
     return nothing;
   }
   const before = page?.food.in_pantry ? page.food.per_100_g : null;
-  const rows = choices.nutrients.filter(
-    ({figure: key}) => !before || (before[key] ?? null) !== (tried.food.per_100_g[key] ?? null),
+  const after = tried.food.per_100_g;
+  const rows = choices.nutrients.filter(({figure: key}) =>
+    before ? (before[key] ?? null) !== (after[key] ?? null) : isKnown(after[key]),
   );
-  return rows.length === 0
+  const unknown = before ? [] : choices.nutrients.filter((each) => !isKnown(after[each.figure]));
+  return rows.length + unknown.length === 0
     ? nothing
     : html`<section>
         <h2>${before ? "Kept for 100 g, what differs" : "Would be kept for 100 g"}</h2>
@@ -334,9 +336,14 @@ function would(tried, page, choices) {
             </tr>
           </thead>
           <tbody>
-            ${rows.map((each) => wouldRow(each, before, tried.food.per_100_g))}
+            ${rows.map((each) => wouldRow(each, before, after))}
           </tbody>
         </table>
+        ${unknown.length > 0
+          ? html`<p class="unknown">
+              Unknown: ${unknown.map((each) => each.label).join(", ")}.
+            </p>`
+          : nothing}
       </section>`;
 }
 

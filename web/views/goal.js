@@ -95,7 +95,6 @@ function shown(data, tools) {
             (${goal.net_carbohydrate_rule ? "this goal’s own rule" : "the notebook’s rule"}).
           </p>
         </section>
-        ${cautions(list)}
       </div>
       <div>
         <section>
@@ -109,6 +108,7 @@ function shown(data, tools) {
         ${others(data, tools)}
       </div>
     </div>
+    ${cautions(list)}
   </div>`;
 }
 
@@ -204,11 +204,11 @@ function editing({form, page, choices, notebook}) {
         ${formActions(form, "Save", html`<a class="button" href=${back}>Leave</a>`)}
         <p class="quiet">What you type is kept in this browser until you save or throw it away.</p>
       </div>
-      <aside class="would" aria-label="Who would stand otherwise" aria-live="polite">
+      <aside class="would" id="would" aria-label="Who would stand otherwise" aria-live="polite">
         <section>
           <h2>${page ? "Who would stand otherwise" : "Who would meet it"}</h2>
           ${tried && tried.rules.length > 0
-            ? html`<p>${tried.rules.map((rule) => capital(flowing(rule))).join("; ")}.</p>`
+            ? html`<p class="quiet">Rules: ${flowing(tried.rules.join("; "))}.</p>`
             : nothing}
           ${figureMoves(tried?.moves, {
             none: page
@@ -286,7 +286,7 @@ function variantTick(form, page) {
     ? nothing
     : tickField({
         id: "variants",
-        label: `Change it too for ${count(variants.length, "variant")} with a copy that says the same`,
+        label: `Change it too for ${count(variants.length, "variant")}, where the copy is the same`,
         value: form.state.variants,
         ticked: (on) => {
           form.state.variants = on;

@@ -5,6 +5,7 @@ import * as api from "/api.js";
 import {capital, count} from "/format.js";
 import {figureMoves} from "/parts/figure-moves.js";
 import {choiceField, textField, tickField} from "/parts/fields.js";
+import {notebookChanged} from "/parts/header.js";
 import {shareFields, sharesOf} from "/parts/limits.js";
 import {
   formActions,
@@ -46,7 +47,7 @@ export const notebookView = {
           ${fields(form, page, choices)}
           ${formActions(form, "Save settings", nothing)}
         </div>
-        <aside class="would" aria-label="What would move" aria-live="polite">
+        <aside class="would" id="would" aria-label="What would move" aria-live="polite">
           <section>
             <h2>What would move</h2>
             ${form.tried && form.tried.changed.length > 0
@@ -80,7 +81,10 @@ function begin({page, choices}, tools) {
     },
     carried: (state) => state,
     orders: ["notebook/try", "notebook/save"],
-    saved: () => tools.again(),
+    saved: () => {
+      notebookChanged();
+      return tools.again();
+    },
     tools,
   });
 }
@@ -129,9 +133,9 @@ function fields(form, page, choices) {
       ${shareFields(
         form,
         state.subtract,
-        `${capital(form.tried?.net_carbohydrate_rule ?? page.net_carbohydrate_rule)}. It has no legal
-          definition: common practice, no source. Whoever doses medicine by it should settle the
-          counting with those who treat them.`,
+        html`${capital(form.tried?.net_carbohydrate_rule ?? page.net_carbohydrate_rule)}. It has no
+        legal definition: common practice, no source. Whoever doses medicine by it should settle the
+        counting with those who treat them.`,
       )}
     </fieldset>
     ${page.variants > 0

@@ -22,9 +22,12 @@ const COLUMNS = [
 ];
 const NUMBERS = new Set([...FIGURES.map(([key]) => key), "price"]);
 
+const USES_SHOWN = 3;
+
 /** The page of a food. */
-export const foodAddress = (slug, line) =>
-  `/pantry/${slug}${line ? `?line=${encodeURIComponent(line)}` : ""}`;
+export function foodAddress(slug, line) {
+  return `/pantry/${slug}${line ? `?line=${encodeURIComponent(line)}` : ""}`;
+}
 
 export const pantryView = {
   async load({query}, {before, signal}) {
@@ -198,15 +201,14 @@ function row(food) {
     <th role="rowheader" scope="row">
       <a class="title" href=${foodAddress(food.food)}>${food.name}</a>
       <span class="beside">
-        ${food.kind}, ${food.source}${food.in_pantry ? nothing : "; not yet in the pantry"}${food.kept_in
-          ? `; kept in ${food.kept_in}`
-          : nothing}
+        ${food.kind}, ${food.source}; ${allergens(food.allergens)}
+        ${food.in_pantry ? nothing : html`<b>not yet in the pantry</b>`}
+        ${food.kept_in ? `kept in ${food.kept_in}` : nothing}
       </span>
-      <span class="beside">${allergens(food.allergens)}</span>
     </th>
     ${FIGURES.map(([key, words]) => cell(words, shown(food, key)))}
     ${cell("Price a kg", price(food.price))}
-    <td role="cell" class="used">${uses(food)}</td>
+    <td role="cell" class="used ${food.used_by.length === 0 ? "none" : ""}">${uses(food)}</td>
   </tr>`;
 }
 
@@ -220,7 +222,7 @@ function shown(food, key) {
 }
 
 function cell(words, text) {
-  return html`<td role="cell" class="number">
+  return html`<td role="cell" class="number ${text === "–" ? "none" : ""}">
     <span class="label">${words}</span>
     ${text === "?"
       ? html`<span class="unknown" aria-hidden="true">?</span><span class="unseen">unknown</span>`
@@ -243,9 +245,15 @@ function uses(food) {
   if (food.used_by.length === 0) {
     return html`<span class="quiet">nobody</span>`;
   }
-  return food.used_by.map(
-    (line, at) => html`${at > 0 ? ", " : nothing}<a href=${lineAddress(line)}>${line}</a>`,
-  );
+  const formulas = [...new Set(food.used_by.map((line) => line.split("/")[0]))];
+  const more = formulas.length - USES_SHOWN;
+  return html`${formulas.slice(0, USES_SHOWN).map((formula, at) => {
+    const variants = food.used_by.filter((line) => line.startsWith(`${formula}/`)).length;
+    const own = food.used_by.includes(formula);
+    const beside = own ? `and ${count(variants, "variant")}` : `(${count(variants, "variant")})`;
+    return html`${at > 0 ? ", " : nothing}<a href=${lineAddress(formula)}>${formula}</a>
+      ${variants > 0 ? beside : nothing}`;
+  })}${more > 0 ? html`, <a href=${foodAddress(food.food)}>${more} more</a>` : nothing}`;
 }
 
 /** The page of a line of history: a formula, or one of its variants. */
