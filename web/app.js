@@ -77,13 +77,14 @@ function decoded(text) {
 
 /**
  * Goes to another address of the viewer.
- * With replace the step back skips the present one. On the same page focus and scroll stay.
+ * With replace the step back skips the present one; with anew nothing that was loaded is used again.
+ * On the same page focus and scroll stay.
  */
-function go(address, {replace = false} = {}) {
+function go(address, {replace = false, anew = false} = {}) {
   const url = new URL(address, location.href);
   history.replaceState({scroll: scrollY}, "");
   history[replace ? "replaceState" : "pushState"]({scroll: 0}, "", url);
-  return show({keep: current?.place.path === url.pathname, scroll: 0});
+  return show({keep: current?.place.path === url.pathname, scroll: 0, anew});
 }
 
 /** Shows what the browser's address asks for. */
@@ -126,7 +127,7 @@ async function show({keep = false, scroll = 0, anew = false} = {}) {
 
 const tools = {
   go,
-  again: () => show({keep: true, scroll: scrollY}),
+  again: () => show({keep: true, scroll: scrollY, anew: true}),
   redraw: () => current && drawCurrent(),
 };
 
