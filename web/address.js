@@ -74,6 +74,11 @@ export function worksheetPage(address) {
   return "/worksheet/" + address;
 }
 
+/** The page that carries the main line's improvements into a variant. */
+export function carryPage(formula, variant) {
+  return `/carry/${formula}/${variant}`;
+}
+
 /** The page of a bake. */
 export function bakePage(bake) {
   return `/bakes/${bake.formula}/${bake.id}`;

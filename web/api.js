@@ -1,5 +1,14 @@
 // Questions and orders to the server. The only place that fetches.
 
+import {preferences} from "/preferences.js";
+
+const listeners = new Set();
+
+/** Calls back with true after each answer, and with false when there was none. */
+export function onAnswer(listener) {
+  listeners.add(listener);
+}
+
 /** What the server refused, or that it did not answer. */
 export class Failure extends Error {
   constructor({reason, sentence, where, hint, problems}) {
@@ -11,6 +20,14 @@ export class Failure extends Error {
   }
 }
 
+/** What was thrown, when it is a failure to be shown; anything else is thrown on. */
+export function expected(thrown) {
+  if (thrown instanceof Failure) {
+    return thrown;
+  }
+  throw thrown;
+}
+
 const SILENT = {
   reason: "silent",
   sentence: "The viewer does not answer.",
@@ -19,13 +36,29 @@ const SILENT = {
 
 async function ask(question, parameters, signal) {
   const given = Object.entries(parameters).filter(([, value]) => value !== undefined && value !== null);
-  const query = new URLSearchParams(given).toString();
-  return answered(`/api/${question}${query ? "?" + query : ""}`, {signal});
+  return answered(address(question, given), {signal});
+}
+
+// What is said in sentences shall be in the reader's units, whatever is asked or ordered.
+function address(name, parameters = []) {
+  const {mass, temperature} = preferences();
+  const units = [["masses_in", mass], ["temperatures_in", temperature]];
+  return `/api/${name}?${new URLSearchParams([...parameters, ...units])}`;
+}
+
+/** Whether the viewer is there; says nothing about what it would answer. */
+export async function isThere() {
+  try {
+    await fetch("/favicon.svg", {method: "HEAD", cache: "no-store"});
+    return true;
+  } catch {
+    return false;
+  }
 }
 
 /** Gives an order with what it carries; resolves with its outcome. */
 export function order(name, carried = {}, signal) {
-  return answered(`/api/${name}`, {
+  return answered(address(name), {
     method: "POST",
     headers: {"Content-Type": "application/json"},
     body: JSON.stringify(carried),
@@ -33,18 +66,20 @@ export function order(name, carried = {}, signal) {
   });
 }
 
-async function answered(address, options) {
+async function answered(where, options) {
   let response;
   let answer;
   try {
-    response = await fetch(address, options);
+    response = await fetch(where, options);
     answer = await response.json();
   } catch (thrown) {
     if (options.signal?.aborted) {
       throw thrown;
     }
+    listeners.forEach((listener) => listener(false));
     throw new Failure(SILENT);
   }
+  listeners.forEach((listener) => listener(true));
   if (!response.ok) {
     throw new Failure(answer);
   }
@@ -93,6 +128,10 @@ export const drafts = (signal) => ask("drafts", {}, signal);
 export const draft = (id, signal) => ask("draft", {id}, signal);
 export const foods = (words, signal) => ask("foods", {words}, signal);
 export const food = (slug, signal) => ask("food", {food: slug}, signal);
+export const copyOf = (address, signal) => ask("copy", {address}, signal);
+export const restoring = (address, signal) => ask("restore", {address}, signal);
+export const publishing = (address, signal) => ask("publish", {address}, signal);
+export const undoing = (line, signal) => ask("undo", {line}, signal);
 export const goals = (signal) => ask("goals", {}, signal);
 export const goal = (slug, signal) => ask("goal", {goal: slug}, signal);
 export const task = (id, signal) => ask("task", {task: id}, signal);

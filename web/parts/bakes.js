@@ -2,7 +2,18 @@
 
 import {html, nothing, svg} from "/lib/lit-html/lit-html.js";
 import {bakePage, besidePage, photo, revisionName} from "/address.js";
-import {capital, count, flowing, fullDay, number, signed} from "/format.js";
+import {
+  capital,
+  count,
+  flowing,
+  fullDay,
+  heat,
+  number,
+  signed,
+  temperatureDifference,
+  temperatureNumber,
+  temperatureUnit,
+} from "/format.js";
 import {tray} from "/parts/tray.js";
 
 /** The bakes of both sides, and what came of them. */
@@ -70,7 +81,7 @@ export function picture(each, width) {
 
 function pieceWords(piece) {
   const settings = [
-    piece.temperature,
+    heat(piece.temperature, piece.temperature_c),
     piece.minutes === null ? null : `${number(piece.minutes)} min`,
     piece.height_mm === null ? null : `${number(piece.height_mm)} mm high`,
   ].filter(Boolean);
@@ -102,7 +113,7 @@ function outcomeTable(outcomes, from, to) {
       </tr>
     </thead>
     <tbody>
-      ${outcomes.figures.map(
+      ${outcomes.figures.map(inReadersUnits).map(
         (each) => html`<tr>
           <th scope="row">${each.label}${each.unit ? `, ${each.unit}` : ""}</th>
           <td class="number">${outcome(each.from, each.from_count)}</td>
@@ -112,6 +123,18 @@ function outcomeTable(outcomes, from, to) {
       )}
     </tbody>
   </table>`;
+}
+
+function inReadersUnits(each) {
+  return each.unit === "°C"
+    ? {
+        ...each,
+        unit: temperatureUnit(),
+        from: temperatureNumber(each.from),
+        to: temperatureNumber(each.to),
+        delta: temperatureDifference(each.delta),
+      }
+    : each;
 }
 
 function outcome(value, n) {

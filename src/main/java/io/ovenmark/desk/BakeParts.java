@@ -6,7 +6,6 @@ import io.ovenmark.bake.Piece;
 import io.ovenmark.json.Extras;
 import io.ovenmark.json.Problem;
 import io.ovenmark.json.UnreadableException;
-import io.ovenmark.measure.FigureText;
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Notebook;
 import io.ovenmark.notebook.RecordWriter;
@@ -25,9 +24,6 @@ import java.util.stream.Stream;
 
 /** What the verbs about bakes have in common. */
 final class BakeParts {
-  /** Egg dishes: 160 °F, USDA Food Safety and Inspection Service. */
-  private static final double SAFE_EGG_CELSIUS = 71;
-
   private final Desk desk;
   private final Notebook notebook;
 
@@ -162,26 +158,8 @@ final class BakeParts {
   }
 
   private List<String> remarks(Bake bake, Address line) {
-    List<String> remarks = new ArrayList<>();
-    List<String> cool = new ArrayList<>();
-    for (Piece piece : bake.pieces()) {
-      piece
-          .core()
-          .filter(core -> core.celsius() < SAFE_EGG_CELSIUS)
-          .ifPresent(core -> cool.add(piece.id() + " (" + desk.units().heat(core) + ")"));
-      if (piece.lossPercent().orElse(0) < 0) {
-        remarks.add(
-            "Piece " + piece.id() + " is noted as heavier baked than as dough, by "
-                + FigureText.number(-piece.lossPercent().getAsDouble())
-                + " %: check the two masses unless it was glazed or filled.");
-      }
-    }
-    if (!cool.isEmpty() && containsEgg(bake, line)) {
-      remarks.add(
-          "Below 71 °C (160 °F) in the centre, though made with egg: " + String.join(", ", cool)
-              + ". Do not serve it; follow local food codes.");
-    }
-    return remarks;
+    boolean cool = !BakeRemarks.below(bake.pieces(), desk.units()).isEmpty();
+    return BakeRemarks.of(bake.pieces(), cool && containsEgg(bake, line), desk.units());
   }
 
   private boolean containsEgg(Bake bake, Address line) {

@@ -37,7 +37,7 @@ final class BakeViews {
         summary(bake.pieces()));
   }
 
-  private static Views.PieceView piece(Piece piece) {
+  static Views.PieceView piece(Piece piece) {
     return new Views.PieceView(
         piece.id(),
         piece.temperature().map(Temperature::toString).orElse(null),
@@ -79,7 +79,7 @@ final class BakeViews {
             .toList());
   }
 
-  private static Views.BakeSummary summary(List<Piece> pieces) {
+  static Views.BakeSummary summary(List<Piece> pieces) {
     List<Double> scores = pieces.stream().flatMap(piece -> piece.liking().stream()).toList();
     return new Views.BakeSummary(
         pieces.size(),

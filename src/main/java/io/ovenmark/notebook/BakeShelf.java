@@ -64,6 +64,16 @@ final class BakeShelf {
     return find(formula).problems();
   }
 
+  /** The files of all of them by path, readable or not. */
+  Map<String, BlobId> files(String formula) {
+    return files(formula, heads(formula).values());
+  }
+
+  /** One of them, read anew or remembered. */
+  Bake bake(String formula, String path, BlobId blob) {
+    return decoder.bake(formula, path, blob);
+  }
+
   /** The names of all of them, readable or not. */
   SortedSet<String> ids(String formula) {
     SortedSet<String> ids = new TreeSet<>();

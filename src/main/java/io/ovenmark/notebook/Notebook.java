@@ -412,6 +412,10 @@ public final class Notebook implements AutoCloseable {
     return store;
   }
 
+  BakeShelf shelf() {
+    return bakes;
+  }
+
   History history() {
     return history;
   }
