@@ -135,3 +135,10 @@ export const undoing = (line, signal) => ask("undo", {line}, signal);
 export const goals = (signal) => ask("goals", {}, signal);
 export const goal = (slug, signal) => ask("goal", {goal: slug}, signal);
 export const task = (id, signal) => ask("task", {task: id}, signal);
+export const spine = (line, signal) => ask("timeline/spine", {line}, signal);
+export const rows = (of, signal) => ask("timeline/rows", {of: of.join(",")}, signal);
+export const filtered = (line, filter, signal) =>
+  ask("timeline/filter", {line, ...filter}, signal);
+export const trends = (line, figures, pins, signal) =>
+  ask("trends", {line, figures: figures.join(","), ...pins}, signal);
+export const search = (filter, formula, signal) => ask("search", {...filter, formula}, signal);

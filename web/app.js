@@ -31,6 +31,7 @@ const routes = [
     /^\/carry\/(?<formula>[^/]+)\/(?<variant>[^/]+)$/,
     () => import("/views/carry.js").then((m) => m.carryView),
   ],
+  [/^\/search$/, () => import("/views/search.js").then((m) => m.searchView)],
   [/^\/formulas\/(?<formula>[^/]+)$/, () => import("/views/formula.js").then((m) => m.formulaView)],
   [
     /^\/worksheet\/(?<address>[^/]+(?:\/[^/]+)?)$/,
@@ -46,7 +47,7 @@ const routes = [
 const missing = () => import("/views/missing.js").then((m) => m.missingView);
 
 // What the header leads to: the notebook, then what is this browser's own.
-const sections = [["/", "Formulas"]];
+const sections = [["/", "Formulas"], ["/search", "Search"]];
 const ownTools = [["/preferences", "Preferences"]];
 
 const content = document.getElementById("content");
