@@ -134,6 +134,13 @@ export const publishing = (address, signal) => ask("publish", {address}, signal)
 export const undoing = (line, signal) => ask("undo", {line}, signal);
 export const goals = (signal) => ask("goals", {}, signal);
 export const goal = (slug, signal) => ask("goal", {goal: slug}, signal);
+export const allFoods = (signal) => ask("foods", {all: true}, signal);
+export const foodPage = (food, line, signal) => ask("food/page", {food, line}, signal);
+export const goalPage = (goal, signal) => ask("goal/page", {goal}, signal);
+export const goalOthers = (goal, signal) => ask("goal/others", {goal}, signal);
+export const goalStandings = (signal) => ask("goals/standing", {}, signal);
+export const notebook = (signal) => ask("notebook", {}, signal);
+export const kitchen = (signal) => ask("kitchen", {}, signal);
 export const task = (id, signal) => ask("task", {task: id}, signal);
 export const spine = (line, signal) => ask("timeline/spine", {line}, signal);
 export const rows = (of, signal) => ask("timeline/rows", {of: of.join(",")}, signal);

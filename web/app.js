@@ -41,13 +41,28 @@ const routes = [
     /^\/bakes\/(?<formula>[^/]+)\/(?<bake>[^/]+)$/,
     () => import("/views/bake.js").then((m) => m.bakeView),
   ],
+  [/^\/pantry$/, () => import("/views/pantry.js").then((m) => m.pantryView)],
+  [/^\/pantry\/(?<food>[^/]+)$/, () => import("/views/food.js").then((m) => m.foodView)],
+  [/^\/new-food$/, () => import("/views/food.js").then((m) => m.newFoodView)],
+  [/^\/food-table$/, () => import("/views/food-table.js").then((m) => m.foodTableView)],
+  [/^\/goals$/, () => import("/views/goals.js").then((m) => m.goalsView)],
+  [/^\/goals\/(?<goal>[^/]+)$/, () => import("/views/goal.js").then((m) => m.goalView)],
+  [/^\/new-goal$/, () => import("/views/goal.js").then((m) => m.newGoalView)],
+  [/^\/notebook$/, () => import("/views/notebook.js").then((m) => m.notebookView)],
   [/^\/beside$/, () => import("/views/photos.js").then((m) => m.besideView)],
   [/^\/drafts\/(?<draft>[^/]+)$/, () => import("/views/edit.js").then((m) => m.editView)],
 ];
 const missing = () => import("/views/missing.js").then((m) => m.missingView);
 
-// What the header leads to: the notebook, then what is this browser's own.
-const sections = [["/", "Formulas"], ["/search", "Search"]];
+// What the header leads to of the notebook.
+const sections = [
+  ["/", "Formulas"],
+  ["/search", "Search"],
+  ["/pantry", "Pantry"],
+  ["/goals", "Goals"],
+  ["/notebook", "Notebook"],
+];
+// What is this browser's own.
 const ownTools = [["/preferences", "Preferences"]];
 
 const content = document.getElementById("content");
