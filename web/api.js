@@ -3,9 +3,13 @@
 import {preferences} from "/preferences.js";
 
 const SILENT = "silent";
+const UNPAIRED = "unpaired";
 const listeners = new Set();
 
-/** Calls back with true after each answer, and with false when there was none. */
+/**
+ * Calls back after each question or order with "answered", with "unpaired" when this device has no
+ * right to an answer any more, and with "silent" when there was none.
+ */
 export function onAnswer(listener) {
   listeners.add(listener);
 }
@@ -61,6 +65,10 @@ export function order(name, carried = {}, signal) {
   });
 }
 
+function tell(outcome) {
+  listeners.forEach((listener) => listener(outcome));
+}
+
 async function answered(where, options) {
   let response;
   let answer;
@@ -71,14 +79,14 @@ async function answered(where, options) {
     if (options.signal?.aborted) {
       throw thrown;
     }
-    listeners.forEach((listener) => listener(false));
+    tell(SILENT);
     throw new Failure({
       reason: SILENT,
       sentence: "The viewer does not answer.",
       hint: "See whether “ovenmark view” is still running, start it again, and try again.",
     });
   }
-  listeners.forEach((listener) => listener(true));
+  tell(answer.reason === UNPAIRED && !response.ok ? UNPAIRED : "answered");
   if (!response.ok) {
     throw new Failure(answer);
   }
@@ -100,4 +108,5 @@ export const publishing = (address, signal) => ask("publish", {address}, signal)
 export const undoing = (line, signal) => ask("undo", {line}, signal);
 export const goals = (signal) => ask("goals", {}, signal);
 export const goal = (slug, signal) => ask("goal", {goal: slug}, signal);
+export const phone = (signal) => ask("phone", {}, signal);
 export const task = (id, signal) => ask("task", {task: id}, signal);
