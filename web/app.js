@@ -21,6 +21,7 @@ const LOADING_AFTER_MS = 300;
 //   rereads?                        true when load may be called again at any time, because nobody
 //                                   types there: done when other units are preferred
 const routes = [
+  [/^\/phone$/, () => import("/views/phone.js").then((m) => m.phoneView)],
   [
     /^\/preferences$/,
     () => import("/views/preferences.js").then((m) => m.preferencesView),
@@ -63,7 +64,10 @@ const sections = [
   ["/notebook", "Notebook"],
 ];
 // What is this browser's own.
-const ownTools = [["/preferences", "Preferences"]];
+const ownTools = [
+  ["/phone", "Phone"],
+  ["/preferences", "Preferences"],
+];
 
 const content = document.getElementById("content");
 let current = null;
