@@ -8,6 +8,9 @@ import static io.ovenmark.change.Texts.shown;
 
 import io.ovenmark.formula.BakeSetting;
 import io.ovenmark.measure.Amount;
+import io.ovenmark.measure.Quantity;
+import io.ovenmark.measure.ShownUnits;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,6 +24,18 @@ import java.util.function.Function;
 public final class ChangeSentences implements ChangeVisitor<String> {
   private final Function<String, String> lineName;
   private final Function<String, String> foodName;
+  private final ShownUnits units;
+
+  /**
+   * A printer of amounts and temperatures as they were written.
+   *
+   * @param lineName gives the display name for a line id, be it of the earlier or the later formula
+   * @param foodName gives the display name for the slug of a food, asked when a line keeps its id
+   *     and changes its food
+   */
+  public ChangeSentences(Function<String, String> lineName, Function<String, String> foodName) {
+    this(lineName, foodName, ShownUnits.AS_WRITTEN);
+  }
 
   /**
    * A printer.
@@ -28,10 +43,14 @@ public final class ChangeSentences implements ChangeVisitor<String> {
    * @param lineName gives the display name for a line id, be it of the earlier or the later formula
    * @param foodName gives the display name for the slug of a food, asked when a line keeps its id
    *     and changes its food
+   * @param units how masses and temperatures are shown; where a change is one of writing alone,
+   *     they stand as written
    */
-  public ChangeSentences(Function<String, String> lineName, Function<String, String> foodName) {
+  public ChangeSentences(
+      Function<String, String> lineName, Function<String, String> foodName, ShownUnits units) {
     this.lineName = lineName;
     this.foodName = foodName;
+    this.units = units;
   }
 
   /**
@@ -88,7 +107,7 @@ public final class ChangeSentences implements ChangeVisitor<String> {
     return "Added "
         + line(change.line().id())
         + ", "
-        + shown(change.line().amount().toString())
+        + amount(change.line().amount())
         + (change.line().flour() ? ", counting as flour." : ".");
   }
 
@@ -97,7 +116,7 @@ public final class ChangeSentences implements ChangeVisitor<String> {
     return "Removed "
         + line(change.line().id())
         + ", "
-        + shown(change.line().amount().toString())
+        + amount(change.line().amount())
         + ".";
   }
 
@@ -111,8 +130,8 @@ public final class ChangeSentences implements ChangeVisitor<String> {
         + shown(foodName.apply(change.to().food()))
         + ", "
         + (from.writtenAs(to)
-            ? shown(to.toString())
-            : shown(from.toString()) + " → " + shown(to.toString()))
+            ? amount(to)
+            : amount(from) + " → " + amount(to))
         + ".";
   }
 
@@ -120,9 +139,9 @@ public final class ChangeSentences implements ChangeVisitor<String> {
   public String amountChanged(Change.AmountChanged change) {
     return capital(line(change.lineId()))
         + " "
-        + shown(change.from().toString())
+        + amount(change.from())
         + " → "
-        + shown(change.to().toString())
+        + amount(change.to())
         + difference(change.from(), change.to())
         + ".";
   }
@@ -241,7 +260,7 @@ public final class ChangeSentences implements ChangeVisitor<String> {
   public String yieldChanged(Change.YieldChanged change) {
     return switch (change.field()) {
       case PIECES -> "Pieces " + fromTo(change.from(), change.to(), "") + ".";
-      case DOUGH_PER_PIECE -> "Dough a piece " + fromTo(change.from(), change.to(), " g") + ".";
+      case DOUGH_PER_PIECE -> "Dough a piece " + doughPerPiece(change) + ".";
       case HANDLING_LOSS -> "Loss on handling " + fromTo(change.from(), change.to(), " %") + ".";
     };
   }
@@ -263,6 +282,14 @@ public final class ChangeSentences implements ChangeVisitor<String> {
         + ".";
   }
 
+  private String doughPerPiece(Change.YieldChanged change) {
+    return fromTo(change.from().map(units::grams), change.to().map(units::grams), "");
+  }
+
+  private String amount(Amount amount) {
+    return shown(units.amount(amount));
+  }
+
   private String line(String id) {
     return shown(lineName.apply(id));
   }
@@ -278,26 +305,31 @@ public final class ChangeSentences implements ChangeVisitor<String> {
         + (place == 0 ? " to the top." : " after " + name.apply(order.get(place - 1)) + ".");
   }
 
-  private static String difference(Amount from, Amount to) {
-    if (from.measure().equals(to.measure())) {
+  private String difference(Amount from, Amount to) {
+    if (from.measure().equals(to.measure()) && units.keeps(to)) {
       String sum = Texts.signed(to.number().subtract(from.number()));
       return " (" + sum + " " + shown(to.measure()) + ")";
     }
     if (from.grams().isPresent() && to.grams().isPresent()) {
-      return " (" + Texts.signed(to.grams().get().subtract(from.grams().get())) + " g)";
+      BigDecimal grams = to.grams().get().subtract(from.grams().get());
+      return units.massUnit().equals("g")
+          ? " (" + Texts.signed(grams) + " g)"
+          : " (" + units.massDifference(Quantity.known(grams.doubleValue())) + ")";
     }
     return "";
   }
 
-  private static String temperatures(Optional<String> from, Optional<String> to) {
+  private String temperatures(Optional<String> before, Optional<String> after) {
+    Optional<String> from = before.map(units::heat);
+    Optional<String> to = after.map(units::heat);
     if (from.isPresent() && to.isPresent()) {
       String scale = to.get().substring(to.get().lastIndexOf(' '));
       if (from.get().endsWith(scale)) {
         String number = from.get().substring(0, from.get().length() - scale.length());
-        return number.replace('-', '−') + " → " + to.get().replace('-', '−');
+        return number + " → " + to.get();
       }
     }
-    return fromTo(from, to, "").replace('-', '−');
+    return fromTo(from, to, "");
   }
 
   private static String fromTo(Optional<String> from, Optional<String> to, String unit) {
@@ -326,9 +358,9 @@ public final class ChangeSentences implements ChangeVisitor<String> {
     return id.equals("bake") ? "" : " of stage " + id;
   }
 
-  private static String stage(BakeSetting setting) {
+  private String stage(BakeSetting setting) {
     List<String> parts = new ArrayList<>();
-    setting.temperature().ifPresent(heat -> parts.add(heat.toString().replace('-', '−')));
+    setting.temperature().ifPresent(heat -> parts.add(units.heat(heat)));
     Texts.plain(setting.minutes()).ifPresent(minutes -> parts.add(minutes + " min"));
     setting.rack().ifPresent(text -> parts.add("rack " + quoted(text)));
     setting.steam().ifPresent(text -> parts.add("steam " + quoted(text)));

@@ -3,6 +3,7 @@ package io.ovenmark.cli;
 import io.ovenmark.desk.CreateNotebook;
 import io.ovenmark.desk.Desk;
 import io.ovenmark.desk.NewFormula;
+import io.ovenmark.desk.PasteChoices;
 import io.ovenmark.desk.ReadPasted;
 import io.ovenmark.desk.ReviseFormula;
 import io.ovenmark.desk.WriteViews;
@@ -13,9 +14,11 @@ import io.ovenmark.notebook.Revision;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -75,6 +78,19 @@ final class NewCommand extends WritingCommand {
   private Map<String, String> foods = new LinkedHashMap<>();
 
   @Option(
+      names = "--amount",
+      paramLabel = "LINE=AMOUNT",
+      description = "With --paste: the amount of a line in doubt, named by its number:"
+          + " \"3=2 tbsp\". May be repeated.")
+  private Map<String, String> amounts = new LinkedHashMap<>();
+
+  @Option(
+      names = "--leave-out",
+      paramLabel = "LINE",
+      description = "With --paste: go on without a line, named by its number. May be repeated.")
+  private Set<String> leftOut = new LinkedHashSet<>();
+
+  @Option(
       names = "--reference",
       paramLabel = "FORMULA",
       description = "The conventional formula that it is rebuilt from.")
@@ -132,8 +148,9 @@ final class NewCommand extends WritingCommand {
     if (paste != null && from != null) {
       throw usage("--paste and --from are two beginnings; give one of them.");
     }
-    if (paste == null && !foods.isEmpty()) {
-      throw usage("--food is for a formula that begins with --paste.");
+    if (paste == null && !(foods.isEmpty() && amounts.isEmpty() && leftOut.isEmpty())) {
+      throw usage(
+          "--food, --amount and --leave-out are for a formula that begins with --paste.");
     }
     NewFormula verb = new NewFormula(desk);
     List<String> origin = new ArrayList<>();
@@ -160,7 +177,11 @@ final class NewCommand extends WritingCommand {
   private Optional<ReadPasted.Made> pasted(Desk desk) {
     return Optional.ofNullable(paste)
         .map(file -> InputFile.read(surroundings(), file))
-        .map(bytes -> new ReadPasted(desk).formula(InputFile.shown(paste), bytes, foods));
+        .map(bytes -> new ReadPasted(desk).formula(InputFile.shown(paste), bytes, choices()));
+  }
+
+  private PasteChoices choices() {
+    return PasteChoices.of(foods, amounts, leftOut);
   }
 
   private Formula start(Desk desk, NewFormula verb, List<String> origin) {

@@ -7,6 +7,7 @@ import io.ovenmark.compare.Factor.Sum;
 import io.ovenmark.formula.Yield;
 import io.ovenmark.measure.FigureText;
 import io.ovenmark.measure.Quantity;
+import io.ovenmark.measure.ShownUnits;
 import io.ovenmark.pantry.FoodKind;
 import io.ovenmark.worksheet.Basis;
 import io.ovenmark.worksheet.EnergyRule;
@@ -46,6 +47,7 @@ final class Attribution {
   private final Worksheet to;
   private final List<LineComparison> lines;
   private final CauseTexts causes;
+  private final ShownUnits units;
   private final LineTerms mass;
   private final Map<Figure, LineTerms> macros = new EnumMap<>(Figure.class);
   private final boolean samePolicy;
@@ -54,11 +56,16 @@ final class Attribution {
   private final boolean sameShare;
 
   private Attribution(
-      Worksheet from, Worksheet to, List<LineComparison> lines, Map<String, String> names) {
+      Worksheet from,
+      Worksheet to,
+      List<LineComparison> lines,
+      Map<String, String> names,
+      ShownUnits units) {
     this.from = from;
     this.to = to;
     this.lines = lines;
-    this.causes = new CauseTexts(lines, names);
+    this.causes = new CauseTexts(lines, names, units);
+    this.units = units;
     this.mass = LineTerms.mass(lines);
     this.samePolicy = from.policy().equals(to.policy());
     this.sameLines = lines.stream().allMatch(Attribution::bringsTheSame);
@@ -73,11 +80,16 @@ final class Attribution {
    * @param to the later worksheet
    * @param lines their lines, paired
    * @param names names of lines in sentences
+   * @param units how masses are shown in sentences
    * @return the macros for each basis, then the other figures, in fixed order
    */
   static List<FigureComparison> of(
-      Worksheet from, Worksheet to, List<LineComparison> lines, Map<String, String> names) {
-    Attribution attribution = new Attribution(from, to, lines, names);
+      Worksheet from,
+      Worksheet to,
+      List<LineComparison> lines,
+      Map<String, String> names,
+      ShownUnits units) {
+    Attribution attribution = new Attribution(from, to, lines, names, units);
     List<FigureComparison> all = new ArrayList<>();
     for (Basis basis : Basis.values()) {
       for (Figure figure : Figure.macros()) {
@@ -297,10 +309,10 @@ final class Attribution {
         : stated(from) + FigureText.ARROW + stated(to);
   }
 
-  private static String stated(Worksheet sheet) {
+  private String stated(Worksheet sheet) {
     Yield yield = sheet.formula().yield();
     if (yield.doughPerPieceGrams().isPresent()) {
-      return FigureText.number(yield.doughPerPieceGrams().getAsDouble()) + " g dough a piece";
+      return units.mass(Quantity.of(yield.doughPerPieceGrams())) + " dough a piece";
     }
     String pieces = yield.pieces().equals(Optional.of(1)) ? " piece" : " pieces";
     return FigureText.of(sheet.pieces()) + pieces;
@@ -308,7 +320,7 @@ final class Attribution {
 
   private String doughPerPieceText() {
     return "dough a piece "
-        + FigureText.change(from.doughPerPieceGrams(), to.doughPerPieceGrams(), "g");
+        + units.massChange(from.doughPerPieceGrams(), to.doughPerPieceGrams());
   }
 
   private LineTerms macro(Figure figure) {

@@ -9,6 +9,7 @@ import io.ovenmark.compare.Confounding.Verdict;
 import io.ovenmark.formula.BakeSetting;
 import io.ovenmark.formula.Formula;
 import io.ovenmark.measure.FigureText;
+import io.ovenmark.measure.ShownUnits;
 import io.ovenmark.measure.Temperature;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -29,14 +30,17 @@ import java.util.function.Function;
  */
 final class BakeInfluences {
   private static final int MOST_NAMED = 6;
+  private static final String FOR = " for ";
 
   private final Comparison comparison;
   private final Map<String, String> names;
+  private final ShownUnits units;
   private final List<Influence> influences = new ArrayList<>();
 
   private BakeInfluences(Comparison comparison, Map<String, String> names) {
     this.comparison = comparison;
     this.names = names;
+    this.units = comparison.units();
   }
 
   static Confounding of(Comparison comparison, Map<String, String> names) {
@@ -123,14 +127,14 @@ final class BakeInfluences {
     return line.otherName().map(other -> name + " in place of " + Words.brief(other)).orElse(name);
   }
 
-  private static String detail(LineComparison line) {
+  private String detail(LineComparison line) {
     return switch (line.change()) {
-      case ADDED -> "new, " + FigureText.of(line.to(), "g");
-      case REMOVED -> "left out, was " + FigureText.of(line.from(), "g");
-      case REPLACED -> FigureText.change(line.from(), line.to(), "g");
+      case ADDED -> "new, " + units.mass(line.to());
+      case REMOVED -> "left out, was " + units.mass(line.from());
+      case REPLACED -> units.massChange(line.from(), line.to());
       default ->
           line.delta().isKnown()
-              ? FigureText.signed(line.delta()) + " g"
+              ? units.massDifference(line.delta())
               : line.fromEntered().orElse("") + FigureText.ARROW + line.toEntered().orElse("");
     };
   }
@@ -189,8 +193,14 @@ final class BakeInfluences {
       add(
           kind,
           name,
-          Words.listed(List.copyOf(before)) + FigureText.ARROW + Words.listed(List.copyOf(after)));
+          listed(kind, before) + FigureText.ARROW + listed(kind, after));
     }
+  }
+
+  private String listed(Kind kind, Set<String> settings) {
+    boolean heats = kind == Kind.OVEN_TEMPERATURE;
+    return Words.listed(
+        settings.stream().map(each -> heats ? units.heat(each) : each).toList());
   }
 
   private static Set<String> settings(
@@ -286,7 +296,7 @@ final class BakeInfluences {
     for (Bake bake : bakes) {
       for (Piece piece : bake.pieces()) {
         if (piece.temperature().isPresent() && piece.minutes().isPresent()) {
-          String setting = heat(piece).orElseThrow() + " for " + time(piece).orElseThrow();
+          String setting = heat(piece).orElseThrow() + FOR + time(piece).orElseThrow();
           settings
               .computeIfAbsent(setting, each -> new ArrayList<>())
               .add(bake.id() + " " + piece.id());
@@ -294,6 +304,12 @@ final class BakeInfluences {
       }
     }
     return new LinkedHashMap<>(settings);
+  }
+
+  /** A setting in °C as the reader wants it: {@code 400 °F for 14 min}. */
+  private String shown(String setting) {
+    int heat = setting.indexOf(FOR);
+    return units.heat(setting.substring(0, heat)) + setting.substring(heat);
   }
 
   private Optional<String> alikeSentence(List<LikeForLike> alike) {
@@ -309,7 +325,7 @@ final class BakeInfluences {
     List<String> groups = new ArrayList<>();
     for (LikeForLike group : alike) {
       groups.add(
-          group.setting()
+          shown(group.setting())
               + ": "
               + Words.listed(group.from())
               + " with "

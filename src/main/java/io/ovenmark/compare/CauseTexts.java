@@ -2,6 +2,7 @@ package io.ovenmark.compare;
 
 import io.ovenmark.compare.Contribution.Cause;
 import io.ovenmark.measure.FigureText;
+import io.ovenmark.measure.ShownUnits;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,12 +11,14 @@ import java.util.Optional;
 final class CauseTexts {
   private final List<LineComparison> lines;
   private final Map<String, String> names;
+  private final ShownUnits units;
   private final String[] amounts;
   private final String[] foods;
 
-  CauseTexts(List<LineComparison> lines, Map<String, String> names) {
+  CauseTexts(List<LineComparison> lines, Map<String, String> names, ShownUnits units) {
     this.lines = lines;
     this.names = names;
+    this.units = units;
     this.amounts = new String[lines.size()];
     this.foods = new String[lines.size()];
   }
@@ -49,14 +52,14 @@ final class CauseTexts {
     if (line.change() == LineChange.REPLACED) {
       return Words.brief(line.otherName().orElse(""))
           + " "
-          + FigureText.of(line.from(), "g")
+          + units.mass(line.from())
           + FigureText.ARROW
           + name(line)
           + " "
-          + FigureText.of(line.to(), "g");
+          + units.mass(line.to());
     }
     if (line.delta().isKnown()) {
-      return name(line) + " " + FigureText.signed(line.delta()) + " g";
+      return name(line) + " " + units.massDifference(line.delta());
     }
     String from = line.fromEntered().orElse("");
     String to = line.toEntered().orElse("");

@@ -5,6 +5,7 @@ import io.ovenmark.change.FormulaDiff;
 import io.ovenmark.change.MethodText;
 import io.ovenmark.change.StepDiff;
 import io.ovenmark.formula.Formula;
+import io.ovenmark.measure.ShownUnits;
 import io.ovenmark.worksheet.Basis;
 import io.ovenmark.worksheet.Figure;
 import java.util.HashSet;
@@ -106,6 +107,7 @@ import java.util.Set;
  *
  * @param from the earlier side
  * @param to the later side
+ * @param units how masses and temperatures stand in sentences
  * @param summary what matters most in plain words, one sentence or a few
  * @param changes every change of the formula by ids, see {@link FormulaDiff}
  * @param lines lines side by side in the order of the later formula, removed ones at their old
@@ -125,6 +127,7 @@ import java.util.Set;
 public record Comparison(
     Side from,
     Side to,
+    ShownUnits units,
     String summary,
     List<Change> changes,
     List<LineComparison> lines,
@@ -167,20 +170,34 @@ public record Comparison(
    * @return the comparison; the same for the same sides, whatever the locale and time
    */
   public static Comparison between(Side from, Side to) {
+    return between(from, to, ShownUnits.AS_WRITTEN);
+  }
+
+  /**
+   * Compares, with sentences for a reader of certain units. No figure and no verdict depends on
+   * them.
+   *
+   * @param from the earlier side
+   * @param to the later side
+   * @param units how masses and temperatures stand in sentences
+   * @return the comparison
+   */
+  public static Comparison between(Side from, Side to, ShownUnits units) {
     Formula before = from.sheet().formula();
     Formula after = to.sheet().formula();
     List<Change> changes = FormulaDiff.between(before, after);
     List<LineComparison> lines = LineAlignment.of(from.sheet(), to.sheet(), moved(changes));
     Map<String, String> names = Words.spokenNames(lines);
-    FieldChanges fields = new FieldChanges(changes);
+    FieldChanges fields = new FieldChanges(changes, units);
     Comparison facts =
         new Comparison(
             from,
             to,
+            units,
             "",
             changes,
             lines,
-            FoodDataChange.between(from.sheet(), to.sheet()),
+            FoodDataChange.between(from.sheet(), to.sheet(), units),
             fields.yieldChanges(),
             FieldChanges.rules(from.sheet().policy(), to.sheet().policy()),
             fields.process(),
@@ -188,7 +205,7 @@ public record Comparison(
                 ? List.of()
                 : MethodText.diff(before.method(), after.method()),
             fields.texts(),
-            Attribution.of(from.sheet(), to.sheet(), lines, names),
+            Attribution.of(from.sheet(), to.sheet(), lines, names, units),
             GoalComparison.between(from.goal(), to.goal()),
             Outcomes.between(from.bakes(), to.bakes()),
             UNJUDGED);
@@ -209,6 +226,7 @@ public record Comparison(
     return new Comparison(
         from,
         to,
+        units,
         nextSummary,
         changes,
         lines,

@@ -4,10 +4,12 @@ import io.ovenmark.change.BakeField;
 import io.ovenmark.change.Change;
 import io.ovenmark.change.YieldField;
 import io.ovenmark.formula.BakeSetting;
+import io.ovenmark.measure.ShownUnits;
 import io.ovenmark.worksheet.Policy;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 
 /** Sorts the changes of a formula that concern single fields into yield, oven and writing. */
 final class FieldChanges {
@@ -15,7 +17,10 @@ final class FieldChanges {
   private final List<FieldChange> process = new ArrayList<>();
   private final List<FieldChange> texts = new ArrayList<>();
 
-  FieldChanges(List<Change> changes) {
+  private final ShownUnits units;
+
+  FieldChanges(List<Change> changes, ShownUnits units) {
+    this.units = units;
     changes.forEach(this::sort);
   }
 
@@ -63,8 +68,8 @@ final class FieldChanges {
           new FieldChange(
               "bake." + c.settingId() + "." + c.field().key(),
               label(c.field(), c.settingId()),
-              c.from().map(text -> withUnit(c.field(), text)),
-              c.to().map(text -> withUnit(c.field(), text)),
+              c.from().map(text -> withUnit(c.field(), text, units)),
+              c.to().map(text -> withUnit(c.field(), text, units)),
               true));
     } else if (change instanceof Change.BakeSettingAdded c) {
       stage(c.setting(), true);
@@ -115,11 +120,11 @@ final class FieldChanges {
   }
 
   private void yieldChanged(Change.YieldChanged c) {
-    String unit =
+    UnaryOperator<String> shown =
         switch (c.field()) {
-          case PIECES -> "";
-          case DOUGH_PER_PIECE -> " g";
-          case HANDLING_LOSS -> " %";
+          case PIECES -> text -> text;
+          case DOUGH_PER_PIECE -> units::grams;
+          case HANDLING_LOSS -> text -> text + " %";
         };
     String label =
         switch (c.field()) {
@@ -135,15 +140,15 @@ final class FieldChanges {
         new FieldChange(
             "yield." + c.field().key(),
             label,
-            c.from().map(text -> text + unit),
-            c.to().map(text -> text + unit),
+            c.from().map(shown),
+            c.to().map(shown),
             !sameLoss));
   }
 
   private void stage(BakeSetting setting, boolean added) {
     boolean stated = false;
     for (BakeField field : BakeField.values()) {
-      Optional<String> text = field.text(setting).map(value -> withUnit(field, value));
+      Optional<String> text = field.text(setting).map(value -> withUnit(field, value, units));
       if (text.isPresent()) {
         stated = true;
         process.add(
@@ -180,10 +185,10 @@ final class FieldChanges {
     return stage.equals("bake") ? label : label + " of stage " + stage;
   }
 
-  static String withUnit(BakeField field, String text) {
+  static String withUnit(BakeField field, String text, ShownUnits units) {
     return switch (field) {
       case MINUTES -> text + " min";
-      case TEMPERATURE -> text.replace('-', '−');
+      case TEMPERATURE -> units.heat(text);
       default -> text;
     };
   }

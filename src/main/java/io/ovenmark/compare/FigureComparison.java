@@ -4,6 +4,7 @@ import static java.util.Objects.requireNonNull;
 
 import io.ovenmark.measure.FigureText;
 import io.ovenmark.measure.Quantity;
+import io.ovenmark.measure.ShownUnits;
 import io.ovenmark.worksheet.Basis;
 import io.ovenmark.worksheet.Figure;
 import java.util.List;
@@ -53,6 +54,39 @@ public record FigureComparison(
    */
   public boolean showsChange() {
     return !FigureText.looksTheSame(from, to);
+  }
+
+  /**
+   * One of its sides in words.
+   *
+   * @param side {@link #from} or {@link #to}
+   * @param units how masses of the bench are shown
+   * @return such as {@code at least 3.1 g}
+   */
+  public String text(Quantity side, ShownUnits units) {
+    return figure.isWeighed() ? units.mass(side) : FigureText.of(side, figure.unit());
+  }
+
+  /**
+   * Both sides in words.
+   *
+   * @param units how masses of the bench are shown
+   * @return such as {@code 3.9 → 3.4 g}
+   */
+  public String change(ShownUnits units) {
+    return figure.isWeighed()
+        ? units.massChange(from, to)
+        : FigureText.change(from, to, figure.unit());
+  }
+
+  /**
+   * The difference in words, without its unit.
+   *
+   * @param units how masses of the bench are shown
+   * @return such as {@code −0.5}
+   */
+  public String difference(ShownUnits units) {
+    return FigureText.signed(figure.isWeighed() ? units.inMassUnit(delta) : delta);
   }
 
   private static String of(Basis basis) {

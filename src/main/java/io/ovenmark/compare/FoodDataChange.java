@@ -1,6 +1,7 @@
 package io.ovenmark.compare;
 
 import io.ovenmark.measure.Quantity;
+import io.ovenmark.measure.ShownUnits;
 import io.ovenmark.pantry.Allergen;
 import io.ovenmark.pantry.Food;
 import io.ovenmark.pantry.HouseholdMeasure;
@@ -64,9 +65,10 @@ public record FoodDataChange(
    *
    * @param from the earlier worksheet
    * @param to the later worksheet
+   * @param units how masses are shown
    * @return one for each food that differs, in the order in which the later formula uses them
    */
-  static List<FoodDataChange> between(Worksheet from, Worksheet to) {
+  static List<FoodDataChange> between(Worksheet from, Worksheet to, ShownUnits units) {
     Map<String, Food> before = foods(from);
     List<FoodDataChange> changes = new ArrayList<>();
     foods(to)
@@ -74,7 +76,7 @@ public record FoodDataChange(
             (slug, food) -> {
               Food earlier = before.get(slug);
               if (earlier != null && !earlier.equals(food)) {
-                FoodDataChange change = between(earlier, food);
+                FoodDataChange change = between(earlier, food, units);
                 if (change.movesFigures() || !change.others.isEmpty()) {
                   changes.add(change);
                 }
@@ -91,7 +93,7 @@ public record FoodDataChange(
     return foods;
   }
 
-  private static FoodDataChange between(Food from, Food to) {
+  private static FoodDataChange between(Food from, Food to, ShownUnits units) {
     List<FoodFigureChange> figures = new ArrayList<>();
     for (Nutrient nutrient : Nutrient.values()) {
       Quantity before = from.per100g().get(nutrient);
@@ -100,10 +102,11 @@ public record FoodDataChange(
         figures.add(new FoodFigureChange(nutrient, before, after));
       }
     }
-    return new FoodDataChange(to.slug(), to.name(), figures, weights(from, to), others(from, to));
+    return new FoodDataChange(
+        to.slug(), to.name(), figures, weights(from, to, units), others(from, to));
   }
 
-  private static List<FieldChange> weights(Food from, Food to) {
+  private static List<FieldChange> weights(Food from, Food to, ShownUnits units) {
     List<FieldChange> changes = new ArrayList<>();
     Map<String, String> before = measures(from);
     Map<String, String> after = measures(to);
@@ -118,6 +121,14 @@ public record FoodDataChange(
           Optional.ofNullable(after.get(name)),
           true);
     }
+    changes.replaceAll(
+        each ->
+            new FieldChange(
+                each.field(),
+                each.label(),
+                each.from().map(units::grams),
+                each.to().map(units::grams),
+                each.matters()));
     add(changes, "density_g_per_ml", "density", density(from), density(to), true);
     return changes;
   }
@@ -125,7 +136,7 @@ public record FoodDataChange(
   private static Map<String, String> measures(Food food) {
     Map<String, String> measures = new LinkedHashMap<>();
     for (HouseholdMeasure measure : food.household()) {
-      measures.putIfAbsent(measure.measure(), plain(measure.grams()) + " g");
+      measures.putIfAbsent(measure.measure(), plain(measure.grams()));
     }
     return measures;
   }

@@ -2,6 +2,7 @@ package io.ovenmark.compare;
 
 import io.ovenmark.measure.FigureText;
 import io.ovenmark.measure.Quantity;
+import io.ovenmark.measure.ShownUnits;
 import io.ovenmark.pantry.Food;
 import io.ovenmark.worksheet.WorksheetLine;
 import java.util.ArrayList;
@@ -26,10 +27,12 @@ final class SummaryLines {
 
   private final List<LineComparison> lines;
   private final Map<String, String> names;
+  private final ShownUnits units;
 
   SummaryLines(Comparison comparison, Map<String, String> names) {
     this.lines = comparison.lines().stream().filter(LineComparison::weighsDifferently).toList();
     this.names = names;
+    this.units = comparison.units();
   }
 
   /** At most four clauses; where there are more, three and one that counts the rest. */
@@ -78,7 +81,7 @@ final class SummaryLines {
       case REPLACED -> Words.brief(line.otherName().orElse("")) + " gave way to " + name;
       default -> {
         if (delta.isKnown()) {
-          String grams = FigureText.number(Math.abs(delta.low())) + " g";
+          String grams = units.mass(Quantity.known(Math.abs(delta.low())));
           yield name + (delta.low() < 0 ? " down " : " up ") + grams;
         }
         yield name
@@ -91,8 +94,8 @@ final class SummaryLines {
     };
   }
 
-  private static String mass(Quantity grams, Optional<String> entered) {
-    return grams.isKnown() ? FigureText.of(grams, "g") : entered.orElse("") + ", of unknown weight";
+  private String mass(Quantity grams, Optional<String> entered) {
+    return grams.isKnown() ? units.mass(grams) : entered.orElse("") + ", of unknown weight";
   }
 
   private String gaveWay(LineComparison lost, LineComparison won) {
@@ -105,7 +108,7 @@ final class SummaryLines {
     return part + " gave way to " + more + names.get(Words.key(won));
   }
 
-  private static String share(double share, double grams) {
+  private String share(double share, double grams) {
     double[] shares = {0.5, 1 / 3.0, 2 / 3.0, 0.25, 0.75};
     String[] words = {
       "half the ",
@@ -119,7 +122,7 @@ final class SummaryLines {
         return words[i];
       }
     }
-    return FigureText.number(grams) + " g of the ";
+    return units.mass(Quantity.known(grams)) + " of the ";
   }
 
   /** The line that came in for a line that lost mass; one of the two must have come or gone. */

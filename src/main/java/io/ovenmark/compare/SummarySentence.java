@@ -159,7 +159,7 @@ final class SummarySentence {
   private String figure(FigureComparison figure) {
     String label = figure.figure().label();
     String basis = figure.name().substring(label.length());
-    String values = FigureText.change(figure.from(), figure.to(), figure.figure().unit());
+    String values = figure.change(comparison.units());
     boolean known = figure.from().isKnown() && figure.to().isKnown();
     return (known ? label + " " + values + basis : figure.name() + " " + values)
         + standing(figure).map(STANDING::get).orElse("");

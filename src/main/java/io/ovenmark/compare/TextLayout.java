@@ -9,7 +9,7 @@ final class TextLayout {
   static final int WIDTH = 88;
 
   private static final Pattern BREAK =
-      Pattern.compile(" +(?!(?:g|mg|kcal|mm|min|%|°C|°F)(?:[ .,:;)]|$))(?<!\\(n )");
+      Pattern.compile(" +(?!(?:g|mg|oz|kcal|mm|min|%|°C|°F)(?:[ .,:;)]|$))(?<!\\(n )");
 
   private final StringBuilder out = new StringBuilder();
 

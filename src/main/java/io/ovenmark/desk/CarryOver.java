@@ -173,6 +173,7 @@ public final class CarryOver {
   private List<Views.ChangeView> changes(Revision before, Formula after) {
     Address main = Address.latest(before.address().formula(), Optional.empty());
     return WriteParts.changes(
+        desk.units(),
         desk.notebook().formula(before),
         desk.notebook().at(before.commit()),
         after,

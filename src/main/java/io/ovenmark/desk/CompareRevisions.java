@@ -53,7 +53,10 @@ public final class CompareRevisions {
       }
     }
     return ComparisonViewMaker.of(
-        Comparison.between(before.side(), after.side()), before.view(), after.view(), addresses);
+        Comparison.between(before.side(), after.side(), desk.units()),
+        before.view(),
+        after.view(),
+        addresses);
   }
 
   /**
@@ -64,7 +67,7 @@ public final class CompareRevisions {
    * @return the comparison itself
    */
   public Comparison compare(Address from, Address to) {
-    return Comparison.between(place(from).side(), place(to).side());
+    return Comparison.between(place(from).side(), place(to).side(), desk.units());
   }
 
   /**

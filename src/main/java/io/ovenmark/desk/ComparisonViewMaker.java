@@ -12,6 +12,7 @@ import io.ovenmark.compare.LineComparison;
 import io.ovenmark.compare.Outcomes;
 import io.ovenmark.goal.GoalCheck;
 import io.ovenmark.measure.FigureText;
+import io.ovenmark.measure.ShownUnits;
 import io.ovenmark.worksheet.Basis;
 import io.ovenmark.worksheet.WorksheetLine;
 import java.util.ArrayList;
@@ -39,7 +40,7 @@ final class ComparisonViewMaker {
     for (FigureComparison figure : comparison.figures()) {
       Map<String, ComparisonViews.FigureDifference> place =
           figure.basis().map(basis -> macros.get(basis.key())).orElse(ratios);
-      place.put(figure.figure().key(), figure(figure));
+      place.put(figure.figure().key(), figure(figure, comparison.units()));
     }
     Confounding confounding = comparison.confounding();
     List<ComparisonViews.FieldDifference> yield = fields(comparison.yieldChanges());
@@ -54,7 +55,7 @@ final class ComparisonViewMaker {
         yield,
         ratios,
         macros,
-        goal(comparison.goal()),
+        goal(comparison.goal(), comparison.units()),
         fields(comparison.process()),
         comparison.method().stream().map(ComparisonViewMaker::step).toList(),
         fields(comparison.texts()),
@@ -116,7 +117,8 @@ final class ComparisonViewMaker {
     return fields;
   }
 
-  private static ComparisonViews.FigureDifference figure(FigureComparison figure) {
+  private static ComparisonViews.FigureDifference figure(
+      FigureComparison figure, ShownUnits units) {
     String unit = figure.figure().unit();
     return new ComparisonViews.FigureDifference(
         figure.name(),
@@ -124,9 +126,9 @@ final class ComparisonViewMaker {
         FigureSet.number(figure.from()),
         FigureSet.number(figure.to()),
         FigureSet.number(figure.delta()),
-        FigureText.of(figure.from(), unit),
-        FigureText.of(figure.to(), unit),
-        FigureText.signed(figure.delta()),
+        figure.text(figure.from(), units),
+        figure.text(figure.to(), units),
+        figure.difference(units),
         figure.contributions().stream()
             .map(
                 each ->
@@ -135,19 +137,20 @@ final class ComparisonViewMaker {
             .toList());
   }
 
-  private static ComparisonViews.GoalDifference goal(GoalComparison goal) {
+  private static ComparisonViews.GoalDifference goal(GoalComparison goal, ShownUnits units) {
     if (goal.from().isEmpty() && goal.to().isEmpty()) {
       return null;
     }
     return new ComparisonViews.GoalDifference(
         goal.from().orElse(null),
         goal.to().orElse(null),
-        goal.rules().stream().map(ComparisonViewMaker::rule).toList());
+        goal.rules().stream().map(rule -> rule(rule, units)).toList());
   }
 
-  private static ComparisonViews.GoalRuleDifference rule(GoalComparison.RuleChange rule) {
+  private static ComparisonViews.GoalRuleDifference rule(
+      GoalComparison.RuleChange rule, ShownUnits units) {
     return new ComparisonViews.GoalRuleDifference(
-        rule.rule(),
+        rule.limit().map(limit -> limit.inWords(units)).orElse(rule.rule()),
         rule.limit().map(limit -> limit.figure().key()).orElse(null),
         rule.limit()
             .filter(limit -> limit.figure().isMacro())

@@ -5,6 +5,7 @@ import io.ovenmark.formula.Formula;
 import io.ovenmark.goal.Goal;
 import io.ovenmark.goal.GoalCheck;
 import io.ovenmark.json.UnreadableException;
+import io.ovenmark.measure.ShownUnits;
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Contents;
 import io.ovenmark.notebook.Notebook;
@@ -42,14 +43,8 @@ public final class Desk implements AutoCloseable {
   private record Key(String blob, String figures, BakedYield bakedYield) {}
 
   private final Notebook notebook;
-  private final Map<Key, Sheet> sheets =
-      Collections.synchronizedMap(
-          new LinkedHashMap<>(256, 0.75f, true) {
-            @Override
-            protected boolean removeEldestEntry(Map.Entry<Key, Sheet> eldest) {
-              return size() > KEPT_SHEETS;
-            }
-          });
+  private final Map<Key, Sheet> sheets;
+  private final ShownUnits units;
 
   /**
    * A formula worked out, with its goal.
@@ -66,6 +61,41 @@ public final class Desk implements AutoCloseable {
    */
   public Desk(Notebook notebook) {
     this.notebook = notebook;
+    this.units = ShownUnits.AS_WRITTEN;
+    this.sheets =
+        Collections.synchronizedMap(
+            new LinkedHashMap<>(256, 0.75f, true) {
+              @Override
+              protected boolean removeEldestEntry(Map.Entry<Key, Sheet> eldest) {
+                return size() > KEPT_SHEETS;
+              }
+            });
+  }
+
+  private Desk(Desk desk, ShownUnits units) {
+    this.notebook = desk.notebook;
+    this.sheets = desk.sheets;
+    this.units = units;
+  }
+
+  /**
+   * The same desk for a reader of certain units: whatever a verb says there in sentences has masses
+   * and temperatures in them. Numbers of answers stay in the units of their names.
+   *
+   * @param wanted the units
+   * @return a desk on the same notebook, which is closed with either
+   */
+  public Desk shownIn(ShownUnits wanted) {
+    return new Desk(this, wanted);
+  }
+
+  /**
+   * How sentences state masses and temperatures.
+   *
+   * @return as written, unless the desk is one for a reader of certain units
+   */
+  public ShownUnits units() {
+    return units;
   }
 
   /**

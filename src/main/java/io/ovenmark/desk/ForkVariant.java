@@ -48,7 +48,7 @@ public final class ForkVariant {
         desk.attempt(made.address(), made, List.of())
             .sheet()
             .flatMap(Desk.Sheet::goal)
-            .map(GoalViews::view)
+            .map(check -> GoalViews.view(check, desk.units()))
             .orElse(null);
     List<String> remarks = new ArrayList<>();
     if (made.commit().equals(start.commit())) {

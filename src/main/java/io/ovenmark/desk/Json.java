@@ -117,6 +117,21 @@ public final class Json {
     throw misread("order");
   }
 
+  /**
+   * A text of an object.
+   *
+   * @param json the object
+   * @param member the member's name
+   * @return its text; empty when there is none, or it is no text
+   */
+  static String text(String json, String member) {
+    try {
+      return READER.readTree(json).path(member).asText("");
+    } catch (JsonProcessingException e) {
+      return "";
+    }
+  }
+
   private static Refusal misread(String where) {
     return new Refusal(
         Refusal.Reason.INVALID,

@@ -36,8 +36,8 @@ public final class PasteViews {
    *
    * @param line its number in the pasted text, from 1
    * @param text the line exactly as it was pasted
-   * @param kind {@code title}, {@code heading}, {@code ingredient}, {@code yield}, {@code step} or
-   *     {@code note}
+   * @param kind {@code title}, {@code heading}, {@code ingredient}, {@code yield}, {@code step},
+   *     {@code note} or {@code left_out}
    * @param status {@code certain}, {@code doubtful}, {@code unknown} or {@code heading}
    * @param section the heading above it, or null
    * @param amount the amount proposed, or null

@@ -51,7 +51,7 @@ public final class PublishRevision {
     Revision revision = desk.notebook().revision(address);
     Desk.Sheet sheet = desk.sheet(revision, desk.notebook().bakes(address.formula()));
     TagFacts tag = tag(revision, note, by);
-    Views.GoalView goal = sheet.goal().map(GoalViews::view).orElse(null);
+    Views.GoalView goal = sheet.goal().map(check -> GoalViews.view(check, desk.units())).orElse(null);
     List<String> remarks = new ArrayList<>();
     if (goal != null && !Boolean.TRUE.equals(goal.met())) {
       remarks.add(

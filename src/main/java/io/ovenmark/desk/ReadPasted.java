@@ -19,6 +19,7 @@ import io.ovenmark.paste.FoodCandidate;
 import io.ovenmark.paste.FoodMatch;
 import io.ovenmark.paste.FoodMatcher;
 import io.ovenmark.paste.IngredientLine;
+import io.ovenmark.paste.LineChoices;
 import io.ovenmark.paste.PastedAmount;
 import io.ovenmark.paste.PastedFormula;
 import io.ovenmark.paste.PastedLine;
@@ -33,7 +34,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 
 /**
@@ -42,7 +45,8 @@ import java.util.stream.Collectors;
  *
  * <pre>{@code
  * PasteViews.PastedView view = new ReadPasted(desk).call("120 g almond meal\n60 g water");
- * Formula draft = new ReadPasted(desk).formula("-", bytes, Map.of("almond meal", "almond-flour"));
+ * PasteChoices choices = PasteChoices.ofFoods(Map.of("almond meal", "almond-flour"));
+ * Formula draft = new ReadPasted(desk).formula("-", bytes, choices).formula();
  * }</pre>
  */
 public final class ReadPasted {
@@ -65,22 +69,23 @@ public final class ReadPasted {
    * @throws Refusal when JSON or a page is pasted that is broken or holds no recipe
    */
   public PasteViews.PastedView call(String text) {
-    return call(text, Map.of());
+    return call(text, PasteChoices.NONE);
   }
 
   /**
    * Reads pasted text with choices made.
    *
    * @param text lines of text, JSON-LD or a page that holds it
-   * @param foods short name of the food by the words that a line has for it
+   * @param choices foods and amounts that were chosen, and lines to leave out; what no line needs
+   *     does not count
    * @return what was read
    * @throws Refusal when JSON or a page is pasted that is broken or holds no recipe, or a chosen
    *     food does not exist
    */
-  public PasteViews.PastedView call(String text, Map<String, String> foods) {
+  public PasteViews.PastedView call(String text, PasteChoices choices) {
     requireNonNull(text, "text");
     return view(
-        read("pasted text", text, foods),
+        read("pasted text", text, choices),
         RecipeJsonLd.isMeant(text) ? "schema.org" : "text");
   }
 
@@ -89,12 +94,13 @@ public final class ReadPasted {
    *
    * @param file the name used in messages
    * @param utf8 its bytes
-   * @param foods short name of the food by the words that a line has for it
+   * @param choices foods and amounts that were chosen, and lines to leave out
    * @return the formula with what should be known about it
-   * @throws Refusal with every line that is in doubt and how to settle it
+   * @throws Refusal with every line that is in doubt and how to settle it, and every choice that no
+   *     line needs
    */
-  public Made formula(String file, byte[] utf8, Map<String, String> foods) {
-    PastedFormula pasted = read(file, text(file, utf8), foods);
+  public Made formula(String file, byte[] utf8, PasteChoices choices) {
+    PastedFormula pasted = read(file, text(file, utf8), choices);
     List<Problem> problems = new ArrayList<>();
     for (PastedLine line : pasted.doubtful()) {
       for (Doubt doubt : line.doubts()) {
@@ -107,7 +113,9 @@ public final class ReadPasted {
                 hint(line, doubt)));
       }
     }
-    unused(file, pasted, foods).ifPresent(problems::add);
+    unused(file, pasted, choices.foods()).ifPresent(problems::add);
+    unused(file, pasted, "--amount", choices.lines().amounts().keySet()).ifPresent(problems::add);
+    unused(file, pasted, "--leave-out", choices.lines().leftOut()).ifPresent(problems::add);
     if (problems.isEmpty() && !pasted.isCertain()) {
       problems.add(
           new Problem(
@@ -161,8 +169,12 @@ public final class ReadPasted {
 
   private static String hint(PastedLine line, Doubt doubt) {
     List<FoodCandidate> candidates = line.match().candidates();
+    if (doubt.kind() == Doubt.Kind.LINE) {
+      return doubt.hint() + " To go on without it: --leave-out " + line.number();
+    }
     if (doubt.kind() != Doubt.Kind.FOOD) {
-      return doubt.hint();
+      String amount = line.choices().isEmpty() ? "AMOUNT" : line.choices().get(0).toString();
+      return doubt.hint() + " To choose: --amount \"" + line.number() + "=" + amount + "\"";
     }
     String words = line.read().map(IngredientLine::food).orElse("").replace("\"", "");
     return doubt.hint()
@@ -198,6 +210,31 @@ public final class ReadPasted {
     return Optional.empty();
   }
 
+  /** So is a choice for a line that is no ingredient. */
+  private static Optional<Problem> unused(
+      String file, PastedFormula pasted, String option, Set<String> named) {
+    return new TreeSet<>(named)
+        .stream()
+            .filter(
+                name ->
+                    pasted.lines().stream()
+                        .filter(line -> isIngredient(line.kind()))
+                        .noneMatch(line -> LineChoices.means(name, line)))
+            .findFirst()
+            .map(
+                name ->
+                    new Problem(
+                        file,
+                        Position.NONE,
+                        option,
+                        "There is no ingredient on line " + Quoting.quote(name) + ".",
+                        "Name the line by its number, or write it as it was pasted."));
+  }
+
+  private static boolean isIngredient(PastedLine.Kind kind) {
+    return kind == PastedLine.Kind.INGREDIENT || kind == PastedLine.Kind.LEFT_OUT;
+  }
+
   private static String text(String file, byte[] utf8) {
     try {
       return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(utf8)).toString();
@@ -210,14 +247,17 @@ public final class ReadPasted {
     }
   }
 
-  private PastedFormula read(String file, String text, Map<String, String> foods) {
-    FoodMatcher matcher = matcher(foods);
+  private PastedFormula read(String file, String text, PasteChoices choices) {
+    FoodMatcher matcher = matcher(choices.foods());
     if (!RecipeJsonLd.isMeant(text)) {
-      return PastedFormula.read(text.startsWith("\uFEFF") ? text.substring(1) : text, matcher);
+      String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
+      return PastedFormula.read(plain, matcher, choices.lines());
     }
     try {
       return PastedFormula.of(
-          RecipeJsonLd.read(file, text.getBytes(StandardCharsets.UTF_8)), matcher);
+          RecipeJsonLd.read(file, text.getBytes(StandardCharsets.UTF_8)),
+          matcher,
+          choices.lines());
     } catch (UnreadableException e) {
       throw Refusal.of(e.problems());
     }

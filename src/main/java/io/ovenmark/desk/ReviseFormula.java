@@ -232,6 +232,7 @@ public final class ReviseFormula {
     }
     Revision base = proposal.base().get();
     return WriteParts.changes(
+        desk.units(),
         desk.notebook().formula(base),
         desk.notebook().at(base.commit()),
         proposal.edited(),

@@ -177,7 +177,7 @@ public final class ShowFormula {
         worksheet.unknowns().stream()
             .map(u -> new Views.UnknownView(u.line(), u.nutrient(), u.why()))
             .toList(),
-        sheet.goal().map(GoalViews::view).orElse(null),
+        sheet.goal().map(check -> GoalViews.view(check, desk.units())).orElse(null),
         worksheet.allergens().stream().map(Allergen::key).toList(),
         worksheet.allergensUnknownIn(),
         Cautions.of(worksheet),

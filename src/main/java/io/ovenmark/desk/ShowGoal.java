@@ -71,7 +71,7 @@ public final class ShowGoal {
     Views.GoalView standing = null;
     List<Views.ProblemView> problems = List.of();
     try {
-      standing = GoalViews.view(GoalCheck.of(goal, worksheet(goal, use, newest)));
+      standing = GoalViews.view(GoalCheck.of(goal, worksheet(goal, use, newest)), desk.units());
     } catch (UnreadableException | StoreException e) {
       problems = Refusals.problemsOf(e);
     }

@@ -79,7 +79,10 @@ public final class ShowTimeline {
         slug,
         desk.readable(newest).map(Formula::name).orElse(slug),
         line.variant().orElse(null),
-        sheet.flatMap(Desk.Sheet::goal).map(GoalViews::view).orElse(null),
+        sheet
+            .flatMap(Desk.Sheet::goal)
+            .map(check -> GoalViews.view(check, desk.units()))
+            .orElse(null),
         entries,
         new ListFormulas(desk).variants(slug, bakes),
         notebook.handEdit(slug).isPresent(),
@@ -180,7 +183,8 @@ public final class ShowTimeline {
                     .or(() -> from.get().line(id))
                     .map(found -> name(found.food(), now, old))
                     .orElse(id),
-            food -> name(food, now, old));
+            food -> name(food, now, old),
+            desk.units());
     return FormulaDiff.between(from.get(), to.get()).stream()
         .map(change -> new Views.ChangeView(kind(change), sentences.of(change)))
         .toList();

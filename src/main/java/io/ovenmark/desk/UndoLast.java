@@ -70,7 +70,7 @@ public final class UndoLast {
       Optional<Formula> from = before.formula(slug);
       Optional<Formula> to = after.formula(slug);
       if (from.isPresent() && to.isPresent()) {
-        changes = WriteParts.changes(from.get(), before, to.get(), after);
+        changes = WriteParts.changes(desk.units(), from.get(), before, to.get(), after);
       }
     } catch (UnreadableException damaged) {
       // a damaged file was taken back or brought back: there are no words for what changed

@@ -6,6 +6,7 @@ import io.ovenmark.change.Conflict;
 import io.ovenmark.change.FormulaDiff;
 import io.ovenmark.formula.Formula;
 import io.ovenmark.json.UnreadableException;
+import io.ovenmark.measure.ShownUnits;
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Contents;
 import io.ovenmark.notebook.Refusal;
@@ -111,6 +112,7 @@ final class WriteParts {
       }
       List<Views.ChangeView> changes =
           changes(
+              desk.units(),
               desk.notebook().formula(before.get()),
               desk.notebook().at(before.get().commit()),
               desk.notebook().formula(revision),
@@ -129,9 +131,19 @@ final class WriteParts {
     }
   }
 
-  /** What differs between two formulas, in words, with the names of the foods. */
+  /** The same, with amounts and temperatures as they were written. */
   static List<Views.ChangeView> changes(
       Formula from, Contents fromFoods, Formula to, Contents toFoods) {
+    return changes(ShownUnits.AS_WRITTEN, from, fromFoods, to, toFoods);
+  }
+
+  /** What differs between two formulas, in words, with the names of the foods. */
+  static List<Views.ChangeView> changes(
+      ShownUnits units,
+      Formula from,
+      Contents fromFoods,
+      Formula to,
+      Contents toFoods) {
     ChangeSentences sentences =
         new ChangeSentences(
             id ->
@@ -139,7 +151,8 @@ final class WriteParts {
                     .or(() -> from.line(id))
                     .map(found -> name(found.food(), toFoods, fromFoods))
                     .orElse(id),
-            food -> name(food, toFoods, fromFoods));
+            food -> name(food, toFoods, fromFoods),
+            units);
     return FormulaDiff.between(from, to).stream()
         .map(change -> new Views.ChangeView(kind(change), sentences.of(change)))
         .toList();

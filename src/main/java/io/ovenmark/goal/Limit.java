@@ -3,6 +3,7 @@ package io.ovenmark.goal;
 import static java.util.Objects.requireNonNull;
 
 import io.ovenmark.json.Extras;
+import io.ovenmark.measure.ShownUnits;
 import io.ovenmark.worksheet.Basis;
 import io.ovenmark.worksheet.Figure;
 import java.math.BigDecimal;
@@ -50,14 +51,24 @@ public record Limit(
    *     0.9}
    */
   public String inWords() {
+    return inWords(ShownUnits.AS_WRITTEN);
+  }
+
+  /**
+   * The limit in words.
+   *
+   * @param units how masses of the bench are shown
+   * @return such as {@code dough a piece at most 3.4 oz}
+   */
+  public String inWords(ShownUnits units) {
     String unit = figure.unit().isEmpty() ? "" : " " + figure.unit();
     StringBuilder out = new StringBuilder();
     if (atLeast.isPresent()) {
-      out.append("at least ").append(plain(atLeast.getAsDouble())).append(unit);
+      out.append("at least ").append(bound(atLeast.getAsDouble(), unit, units));
     }
     if (atMost.isPresent()) {
       out.append(out.isEmpty() ? "" : " and ");
-      out.append("at most ").append(plain(atMost.getAsDouble())).append(unit);
+      out.append("at most ").append(bound(atMost.getAsDouble(), unit, units));
     }
     if (!figure.isMacro()) {
       return figure.label() + " " + out;
@@ -71,6 +82,10 @@ public record Limit(
               case BAKED_100_G -> " per 100 g baked";
             })
         .toString();
+  }
+
+  private String bound(double value, String unit, ShownUnits units) {
+    return figure.isWeighed() ? units.grams(plain(value)) : plain(value) + unit;
   }
 
   private static boolean usable(OptionalDouble bound) {

@@ -17,6 +17,7 @@ final class BlockReader {
 
   private final List<String> texts;
   private final FoodMatcher matcher;
+  private final LineChoices choices;
   private final List<PastedLine> lines = new ArrayList<>();
   private final List<String> steps = new ArrayList<>();
   private LineKinds.Part part = LineKinds.Part.START;
@@ -27,9 +28,10 @@ final class BlockReader {
   private boolean numberedStep;
   private boolean blankBefore = true;
 
-  BlockReader(String text, FoodMatcher matcher) {
+  BlockReader(String text, FoodMatcher matcher, LineChoices choices) {
     this.texts = PasteText.lines(text, MOST_LINES);
     this.matcher = matcher;
+    this.choices = choices;
   }
 
   Optional<String> title() {
@@ -217,7 +219,7 @@ final class BlockReader {
   }
 
   private void ingredient(int i, String text) {
-    lines.add(LineSettler.settle(i + 1, IngredientLine.read(text), section, matcher));
+    lines.add(LineSettler.settle(i + 1, IngredientLine.read(text), section, matcher, choices));
   }
 
   private void other(int i, String text, PastedLine.Kind kind) {

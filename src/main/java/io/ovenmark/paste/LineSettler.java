@@ -30,15 +30,17 @@ final class LineSettler {
 
   private final FoodMatcher matcher;
   private final IngredientLine line;
+  private final Optional<String> chosen;
   private final FoodMatch match;
   private final List<Doubt> doubts = new ArrayList<>();
   private final List<String> remarks = new ArrayList<>();
   private final List<Amount> choices = new ArrayList<>();
   private final List<String> kept = new ArrayList<>();
 
-  private LineSettler(FoodMatcher matcher, IngredientLine line) {
+  private LineSettler(FoodMatcher matcher, IngredientLine line, Optional<String> chosen) {
     this.matcher = matcher;
     this.line = line;
+    this.chosen = chosen;
     this.match = match(matcher, line);
   }
 
@@ -74,11 +76,17 @@ final class LineSettler {
    * @param line its parts
    * @param section the heading above it; empty when there is none
    * @param matcher knows the foods
+   * @param choices what was settled already
    * @return the line with a proposal and what is in doubt
    */
   static PastedLine settle(
-      int number, IngredientLine line, Optional<String> section, FoodMatcher matcher) {
-    return new LineSettler(matcher, line).settled(number, section);
+      int number,
+      IngredientLine line,
+      Optional<String> section,
+      FoodMatcher matcher,
+      LineChoices choices) {
+    Optional<String> chosen = choices.amount(number, line.text());
+    return new LineSettler(matcher, line, chosen).settled(number, section);
   }
 
   private PastedLine settled(int number, Optional<String> section) {
@@ -86,7 +94,7 @@ final class LineSettler {
     if (!line.food().isEmpty()) {
       food();
     }
-    Optional<Amount> amount = amount();
+    Optional<Amount> amount = proposed();
     if (line.amount().isEmpty() && doubts.stream().noneMatch(LineSettler::isAboutAmount)
         && !line.food().isEmpty()) {
       doubts.add(
@@ -94,6 +102,9 @@ final class LineSettler {
               "The line says no amount.", "Write one in front, such as \"2 g salt\"."));
     }
     line.amount().filter(PastedAmount::isRange).ifPresent(this::range);
+    if (chosen.isPresent()) {
+      amount = chosen(chosen.get());
+    }
     amount.ifPresent(found -> match.food().ifPresent(food -> weight(food, found)));
     return new PastedLine(
         number,
@@ -154,15 +165,30 @@ final class LineSettler {
         .collect(Collectors.joining(", "));
   }
 
-  private Optional<Amount> amount() {
+  /** The amount that a person chose in the place of the one proposed. */
+  private Optional<Amount> chosen(String text) {
+    doubts.removeIf(
+        each -> each.kind() == Doubt.Kind.AMOUNT || each.kind() == Doubt.Kind.AMBIGUOUS);
+    line.amount().filter(PastedAmount::isRange).ifPresent(range -> kept.add(range.toString()));
+    try {
+      Amount amount = Amount.parse(text);
+      Line.of("line", "food", amount);
+      return Optional.of(amount);
+    } catch (IllegalArgumentException e) {
+      doubts.add(Doubt.amount(e));
+      return Optional.empty();
+    }
+  }
+
+  private Optional<Amount> proposed() {
     if (line.amount().isEmpty()) {
       return Optional.empty();
     }
     PastedAmount pasted = line.amount().get();
     try {
-      Optional<Amount> chosen = amount(pasted);
-      chosen.ifPresent(amount -> Line.of("line", "food", amount));
-      return chosen;
+      Optional<Amount> proposed = amount(pasted);
+      proposed.ifPresent(amount -> Line.of("line", "food", amount));
+      return proposed;
     } catch (IllegalArgumentException e) {
       doubts.add(Doubt.amount(e));
       return Optional.empty();
@@ -272,6 +298,9 @@ final class LineSettler {
     Resolved resolved = food.resolve(amount);
     if (!resolved.isResolved()) {
       remarks.add("How much it weighs is not known: " + resolved.how() + ".");
+    }
+    if (chosen.isPresent()) {
+      return;
     }
     Optional<Amount> measured =
         line.amount().flatMap(PastedAmount::least).filter(own -> !own.equals(amount));

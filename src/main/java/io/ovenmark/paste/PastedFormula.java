@@ -6,11 +6,13 @@ import io.ovenmark.formula.BakeSetting;
 import io.ovenmark.formula.Formula;
 import io.ovenmark.formula.Line;
 import io.ovenmark.formula.Yield;
+import io.ovenmark.measure.Quoting;
 import io.ovenmark.pantry.Food;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * A formula as it was read from pasted text or a schema.org recipe: a draft with every line that is
@@ -54,11 +56,23 @@ public record PastedFormula(
    * @return what was read
    */
   public static PastedFormula read(String text, FoodMatcher matcher) {
-    BlockReader block = new BlockReader(requireNonNull(text, "text"), matcher);
+    return read(text, matcher, LineChoices.NONE);
+  }
+
+  /**
+   * Reads a block of text with lines settled.
+   *
+   * @param text what was pasted, not null
+   * @param matcher knows the foods
+   * @param choices amounts that were chosen, and lines to leave out
+   * @return what was read
+   */
+  public static PastedFormula read(String text, FoodMatcher matcher, LineChoices choices) {
+    BlockReader block = new BlockReader(requireNonNull(text, "text"), matcher, choices);
     block.read();
     return made(
-        block.title(), block.lines(), block.steps(), block.yield(), Optional.empty(),
-        OptionalDouble.empty(), List.of());
+        block.title(), without(block.lines(), choices), block.steps(), block.yield(),
+        Optional.empty(), OptionalDouble.empty(), List.of());
   }
 
   /**
@@ -69,6 +83,18 @@ public record PastedFormula(
    * @return what was read; the lines are numbered through
    */
   public static PastedFormula of(RecipeJsonLd recipe, FoodMatcher matcher) {
+    return of(recipe, matcher, LineChoices.NONE);
+  }
+
+  /**
+   * Reads the strings of a schema.org recipe with lines settled.
+   *
+   * @param recipe the recipe
+   * @param matcher knows the foods
+   * @param choices amounts that were chosen, and lines to leave out
+   * @return what was read; the lines are numbered through
+   */
+  public static PastedFormula of(RecipeJsonLd recipe, FoodMatcher matcher, LineChoices choices) {
     List<PastedLine> lines = new ArrayList<>();
     recipe.name().ifPresent(name -> add(lines, name, PastedLine.Kind.TITLE));
     Optional<PastedYield> yield = recipe.yield().map(PastedYield::of);
@@ -83,7 +109,7 @@ public record PastedFormula(
       } else {
         lines.add(
             LineSettler.settle(
-                lines.size() + 1, IngredientLine.read(ingredient), section, matcher));
+                lines.size() + 1, IngredientLine.read(ingredient), section, matcher, choices));
       }
     }
     if (recipe.ingredients().size() > read) {
@@ -98,8 +124,20 @@ public record PastedFormula(
             minutes ->
                 remarks.add("The cook time is taken as the time in the oven; check it."));
     return made(
-        recipe.name(), lines, recipe.instructions(), yield, recipe.description(),
+        recipe.name(), without(lines, choices), recipe.instructions(), yield,
+        recipe.description(),
         recipe.cookMinutes(), remarks);
+  }
+
+  private static List<PastedLine> without(List<PastedLine> lines, LineChoices choices) {
+    return lines.stream()
+        .map(
+            line ->
+                line.kind() == PastedLine.Kind.INGREDIENT
+                        && choices.isLeftOut(line.number(), line.text())
+                    ? PastedLine.other(line.number(), line.text(), PastedLine.Kind.LEFT_OUT)
+                    : line)
+        .toList();
   }
 
   private static void add(List<PastedLine> lines, String text, PastedLine.Kind kind) {
@@ -151,7 +189,17 @@ public record PastedFormula(
               : beside + " lines are neither ingredients nor steps and are left out of the"
                   + " formula.");
     }
+    leftOut(lines).ifPresent(remarks::add);
     return new PastedFormula(name, draft.withLines(weighed), lines, yield, remarks);
+  }
+
+  private static Optional<String> leftOut(List<PastedLine> lines) {
+    String all =
+        lines.stream()
+            .filter(line -> line.kind() == PastedLine.Kind.LEFT_OUT)
+            .map(line -> Quoting.quote(line.text()))
+            .collect(Collectors.joining(", "));
+    return all.isEmpty() ? Optional.empty() : Optional.of("Left out as chosen: " + all + ".");
   }
 
   /**

@@ -49,7 +49,9 @@ public record PastedLine(
     /** A step of the method. */
     STEP,
     /** Anything else; it is kept beside the formula. */
-    NOTE
+    NOTE,
+    /** An ingredient that a person leaves out of the formula. */
+    LEFT_OUT
   }
 
   /** How far a line can be relied on. */

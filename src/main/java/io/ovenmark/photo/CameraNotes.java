@@ -38,9 +38,11 @@ record CameraNotes(
   private static final int EARLIEST_YEAR = 1900;
 
   static CameraNotes of(byte[] picture) {
+    byte[] told =
+        PhotoFormat.of(picture) == PhotoFormat.PNG ? PngChunks.forCameraNotes(picture) : picture;
     Metadata metadata;
     try {
-      metadata = ImageMetadataReader.readMetadata(new ByteArrayInputStream(picture));
+      metadata = ImageMetadataReader.readMetadata(new ByteArrayInputStream(told));
     } catch (ImageProcessingException | IOException | RuntimeException e) {
       return NONE;
     }

@@ -2,27 +2,45 @@ package io.ovenmark.photo;
 
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.List;
 
 /** What a file is by its first bytes, whatever it is called. */
 enum PhotoFormat {
-  JPEG("a JPEG picture", "jpeg"),
-  PNG("a PNG picture", "png"),
-  HEIF("a HEIF or AVIF picture", ""),
-  WEBP("a WebP picture", ""),
-  GIF("a GIF picture", ""),
-  TIFF("a TIFF picture or a camera's raw file", ""),
-  PDF("a PDF document", ""),
-  TEXT("a text file", ""),
-  OTHER("no picture of a known kind", "");
+  JPEG("a JPEG picture", true),
+  PNG("a PNG picture", true),
+  WEBP("a WebP picture", true),
+  MOVING_WEBP("a moving WebP picture", false),
+  HEIC("a HEIC picture", false),
+  AVIF("an AVIF picture", false),
+  FILM("a film or a sound", false),
+  GIF("a GIF picture", false),
+  TIFF("a TIFF picture or a camera's raw file", false),
+  PDF("a PDF document", false),
+  TEXT("a text file", false),
+  OTHER("no picture of a known kind", false);
+
+  /** The formats that are read, for messages. */
+  static final String WANTED = "JPEG, PNG or WebP";
 
   private static final int LOOKED_AT = 512;
 
-  private final String words;
-  private final String reader;
+  /** ISO/IEC 23008-12, annex B, and the brands of its registry. */
+  private static final List<String> HEIC_BRANDS =
+      List.of("heic", "heix", "heim", "heis", "hevc", "hevx", "hevm", "hevs", "mif1", "msf1");
 
-  PhotoFormat(String words, String reader) {
+  private static final List<String> AVIF_BRANDS = List.of("avif", "avis");
+
+  /** Where a WebP file of the extended kind keeps its flags, and the one of moving pictures. */
+  private static final int WEBP_FLAGS_AT = 20;
+
+  private static final int WEBP_MOVES = 0x02;
+
+  private final String words;
+  private final boolean readable;
+
+  PhotoFormat(String words, boolean readable) {
     this.words = words;
-    this.reader = reader;
+    this.readable = readable;
   }
 
   /** What it is in words. */
@@ -32,12 +50,19 @@ enum PhotoFormat {
 
   /** Whether it can be read here. */
   boolean isReadable() {
-    return !reader.isEmpty();
+    return readable;
   }
 
-  /** The JDK's name of its reader. */
-  String reader() {
-    return reader;
+  /** What to do with one that cannot be read. */
+  String remedy() {
+    return switch (this) {
+      case HEIC, AVIF ->
+          "Set the camera to its most compatible format (JPEG), or save a copy as JPEG, and add"
+              + " that.";
+      case MOVING_WEBP, GIF, FILM -> "Save one still of it as JPEG or PNG, then add that.";
+      case TEXT, OTHER -> "Choose the picture itself.";
+      default -> "Save it as JPEG or PNG, then add it again.";
+    };
   }
 
   static PhotoFormat of(byte[] bytes) {
@@ -48,10 +73,12 @@ enum PhotoFormat {
       return PNG;
     }
     if (startsWith(bytes, 4, "ftyp")) {
-      return HEIF;
+      return HEIC_BRANDS.stream().anyMatch(brand -> startsWith(bytes, 8, brand))
+          ? HEIC
+          : AVIF_BRANDS.stream().anyMatch(brand -> startsWith(bytes, 8, brand)) ? AVIF : FILM;
     }
     if (startsWith(bytes, 0, "RIFF") && startsWith(bytes, 8, "WEBP")) {
-      return WEBP;
+      return moves(bytes) ? MOVING_WEBP : WEBP;
     }
     if (startsWith(bytes, 0, "GIF8")) {
       return GIF;
@@ -63,6 +90,12 @@ enum PhotoFormat {
       return PDF;
     }
     return isText(bytes) ? TEXT : OTHER;
+  }
+
+  private static boolean moves(byte[] webp) {
+    return startsWith(webp, 12, "VP8X")
+        && webp.length > WEBP_FLAGS_AT
+        && (webp[WEBP_FLAGS_AT] & WEBP_MOVES) != 0;
   }
 
   private static boolean startsWith(byte[] bytes, int at, String magic) {

@@ -28,7 +28,6 @@ public final class PhotoNormaliser {
   private static final long MOST_DECODED_BYTES = 4 * MOST_PIXELS;
   private static final float QUALITY = 0.88f;
   private static final int LONGEST_NAME = 60;
-  private static final String SAVE_AGAIN = "Save it as JPEG or PNG, then add it again.";
 
   private PhotoNormaliser() {}
 
@@ -40,7 +39,7 @@ public final class PhotoNormaliser {
    *     ending does not count
    * @return the picture as the notebook keeps it
    * @throws IllegalArgumentException with a sentence and, after a line break, a remedy, when it is no
-   *     JPEG or PNG, is damaged or too large
+   *     JPEG, PNG or WebP, is damaged or too large
    */
   public static NormalisedPhoto normalise(byte[] original, String fileName) {
     String name = "The photo " + shown(fileName);
@@ -52,7 +51,8 @@ public final class PhotoNormaliser {
     }
     PhotoFormat format = PhotoFormat.of(original);
     if (!format.isReadable()) {
-      throw refused(name + " is " + format.inWords() + ", not JPEG or PNG.", SAVE_AGAIN);
+      throw refused(
+          name + " is " + format.inWords() + ", not " + PhotoFormat.WANTED + ".", format.remedy());
     }
     BufferedImage image = read(original, format, name);
     CameraNotes notes = CameraNotes.of(original);
@@ -81,6 +81,11 @@ public final class PhotoNormaliser {
             name + " has " + reader.width() + " × " + reader.height() + " pixels, which is more"
                 + " than " + MOST_PIXELS / 1_000_000 + " million"
                 + (pixels > MOST_PIXELS ? "." : " of 8 bits a colour would take."));
+      }
+      if (reader.isForPrinting()) {
+        throw refused(
+            name + " is a JPEG in the four colours of printing (CMYK).",
+            "Save it again as a JPEG in RGB, then add that.");
       }
       return reader.read(1);
     } catch (PictureReader.Damaged e) {

@@ -3,6 +3,7 @@ package io.ovenmark.web;
 import io.javalin.http.Context;
 import io.ovenmark.desk.Desk;
 import io.ovenmark.desk.Json;
+import io.ovenmark.measure.ShownUnits;
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Refusal;
 import java.util.Optional;
@@ -39,6 +40,26 @@ final class Asked {
    */
   static Address address(Desk desk, Context context, String parameter) {
     return desk.address(text(context, parameter));
+  }
+
+  /**
+   * The desk for whoever asks: its sentences are in the units that the page names with each
+   * question and order, {@code masses_in=oz} and {@code temperatures_in=F}; without them as
+   * written.
+   *
+   * @throws Refusal when there is no such unit
+   */
+  static Desk desk(Desk desk, Context context) {
+    Optional<String> mass = optional(context, "masses_in");
+    Optional<String> temperature = optional(context, "temperatures_in");
+    if (mass.isEmpty() && temperature.isEmpty()) {
+      return desk;
+    }
+    try {
+      return desk.shownIn(ShownUnits.of(mass, temperature));
+    } catch (IllegalArgumentException e) {
+      throw Refusal.of("units", e);
+    }
   }
 
   /**

@@ -85,13 +85,22 @@ final class Failures {
           new Failure(denied.reason(), denied.getMessage(), "", denied.hint(), List.of()));
       return;
     }
+    int status = Refusals.of(thrown).map(refusal -> status(refusal.reason())).orElse(FAULT);
+    write(context, status, told(thrown, faults));
+  }
+
+  /**
+   * What a page is told of something that was thrown.
+   *
+   * @param thrown a refusal, or a fault of the program
+   * @param faults told of the latter
+   */
+  static Failure told(Throwable thrown, Consumer<Throwable> faults) {
     Optional<Refusal> refusal = Refusals.of(thrown);
-    if (refusal.isPresent()) {
-      write(context, status(refusal.get().reason()), Failure.of(refusal.get()));
-    } else {
+    if (refusal.isEmpty()) {
       faults.accept(thrown);
-      write(context, FAULT, INTERNAL);
     }
+    return refusal.map(Failure::of).orElse(INTERNAL);
   }
 
   private static void write(Context context, int status, Failure failure) {

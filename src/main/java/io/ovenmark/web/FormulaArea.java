@@ -17,16 +17,21 @@ final class FormulaArea implements Area {
   @Override
   public void addTo(Routes routes) {
     routes
-        .question("formulas", context -> new ListFormulas(desk).call())
+        .question("formulas", context -> new ListFormulas(Asked.desk(desk, context)).call())
         .question(
             "timeline",
-            context -> new ShowTimeline(desk).call(Asked.address(desk, context, "line")))
+            context ->
+                new ShowTimeline(Asked.desk(desk, context))
+                    .call(Asked.address(desk, context, "line")))
         .question(
-            "sheet", context -> new ShowFormula(desk).call(Asked.address(desk, context, "address")))
+            "sheet",
+            context ->
+                new ShowFormula(Asked.desk(desk, context))
+                    .call(Asked.address(desk, context, "address")))
         .question(
             "compare",
             context ->
-                new CompareRevisions(desk)
+                new CompareRevisions(Asked.desk(desk, context))
                     .call(
                         Asked.address(desk, context, "from"), Asked.address(desk, context, "to")));
   }

@@ -15,7 +15,10 @@ final class GoalArea implements Area {
   @Override
   public void addTo(Routes routes) {
     routes
-        .question("goals", context -> new ListGoals(desk).call())
-        .question("goal", context -> new ShowGoal(desk).call(Asked.text(context, "goal")));
+        .question("goals", context -> new ListGoals(Asked.desk(desk, context)).call())
+        .question(
+            "goal",
+            context ->
+                new ShowGoal(Asked.desk(desk, context)).call(Asked.text(context, "goal")));
   }
 }

@@ -22,7 +22,10 @@ final class Site {
           "/formulas/{formula}",
           "/worksheet/{formula}",
           "/worksheet/{formula}/{variant}",
-          "/bakes/{formula}/{bake}");
+          "/bakes/{formula}/{bake}",
+          "/record/{formula}",
+          "/record/{formula}/{variant}",
+          "/drafts/{draft}");
 
   private static final String OWN = "io/ovenmark/web/site/";
   private static final String LIBRARY = "lib/lit-html/";

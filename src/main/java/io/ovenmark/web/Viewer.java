@@ -26,9 +26,11 @@ public final class Viewer implements AutoCloseable {
   private static final int HIGHEST_PORT = 65_535;
 
   private final Javalin server;
+  private final Tasks tasks;
 
-  private Viewer(Javalin server) {
+  private Viewer(Javalin server, Tasks tasks) {
     this.server = server;
+    this.tasks = tasks;
   }
 
   /**
@@ -49,11 +51,13 @@ public final class Viewer implements AutoCloseable {
           port + " is not a port.",
           "Choose one from 1024 to " + HIGHEST_PORT + ", or 0 for any free one.");
     }
-    List<Area> areas = areas(desk, opening);
+    Tasks tasks = new Tasks(faults);
+    List<Area> areas = areas(desk, opening, tasks);
     Javalin server = Javalin.create(config -> configure(config, areas, desk, new Failures(faults)));
     try {
-      return new Viewer(server.start(HOST, port));
+      return new Viewer(server.start(HOST, port), tasks);
     } catch (JavalinBindException e) {
+      tasks.close();
       throw new Refusal(
           Refusal.Reason.INVALID,
           "port",
@@ -63,10 +67,12 @@ public final class Viewer implements AutoCloseable {
   }
 
   /** All that can be asked, part by part; each names its routes itself. */
-  private static List<Area> areas(Desk desk, Opening opening) {
+  private static List<Area> areas(Desk desk, Opening opening, Tasks tasks) {
     return List.of(
+        tasks,
         new FormulaArea(desk),
-        new BakeArea(desk),
+        new DraftArea(desk, opening.by()),
+        new BakeArea(desk, opening),
         new PantryArea(desk),
         new GoalArea(desk));
   }
@@ -106,6 +112,7 @@ public final class Viewer implements AutoCloseable {
   /** Stops answering and frees the port. */
   @Override
   public void close() {
+    tasks.close();
     server.stop();
   }
 }

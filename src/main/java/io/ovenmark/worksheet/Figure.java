@@ -120,6 +120,15 @@ public enum Figure {
   }
 
   /**
+   * Whether it is a mass that is weighed at the bench, not one of a nutrient.
+   *
+   * @return true for the mass of the batch and of a piece
+   */
+  public boolean isWeighed() {
+    return !macro && unit.equals("g");
+  }
+
+  /**
    * The food component that it sums.
    *
    * @return the nutrient; empty for figures that are worked out

@@ -12,6 +12,7 @@ import io.ovenmark.formula.Formula;
 import io.ovenmark.formula.Line;
 import io.ovenmark.formula.Yield;
 import io.ovenmark.measure.Amount;
+import io.ovenmark.measure.ShownUnits;
 import io.ovenmark.measure.Temperature;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +23,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class ChangeSentencesTest {
   private static final ChangeSentences SENTENCES = ChangeSentences.plain();
+
+  private static final ChangeSentences OUNCES =
+      new ChangeSentences(
+          Texts::words, Texts::words, ShownUnits.of(Optional.of("oz"), Optional.of("F")));
 
   private static List<String> told(Formula from, Formula to) {
     return SENTENCES.of(FormulaDiff.between(from, to));
@@ -45,6 +50,65 @@ class ChangeSentencesTest {
                 BUN.withLines(List.of(WATER.withAmount(Amount.parse(from)))),
                 BUN.withLines(List.of(WATER.withAmount(Amount.parse(to))))))
         .containsExactly(sentence);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "180 g | 202 g | Water 6.35 oz → 7.13 oz (+0.776 oz).",
+        "1 kg | 950 g | Water 35.3 oz → 33.5 oz (−1.76 oz).",
+        "6 oz | 7 oz | Water 6 oz → 7 oz (+1 oz).",
+        "1 lb | 15 oz | Water 1 lb → 15 oz (−1 oz).",
+        "6 oz | 200 g | Water 6 oz → 7.05 oz (+1.05 oz).",
+        "1/3 cup | 1/2 cup | Water 1/3 cup → 1/2 cup (+0.1667 cup).",
+        "1000 g | 1 kg | 'Water is written 1 kg instead of 1000 g, the same amount.'",
+      })
+  void aReaderOfOuncesIsToldOuncesButAWayOfWritingStandsAsWritten(
+      String from, String to, String sentence) {
+    assertThat(
+            OUNCES.of(
+                FormulaDiff.between(
+                    BUN.withLines(List.of(WATER.withAmount(Amount.parse(from)))),
+                    BUN.withLines(List.of(WATER.withAmount(Amount.parse(to)))))))
+        .containsExactly(sentence);
+  }
+
+  @Test
+  void aReaderOfGramsAndCelsiusIsToldThoseOfWhatWasWrittenOtherwise() {
+    ChangeSentences metric =
+        new ChangeSentences(
+            Texts::words, Texts::words, ShownUnits.of(Optional.of("g"), Optional.of("C")));
+    assertThat(
+            metric.of(
+                FormulaDiff.between(
+                    BUN.withLines(List.of(WATER.withAmount(Amount.parse("6 oz")))),
+                    BUN.withLines(List.of(WATER.withAmount(Amount.parse("7 oz")))))))
+        .containsExactly("Water 170 g → 198 g (+28.35 g).");
+    Formula unheated = BUN.withBake(List.of());
+    assertThat(
+            metric.of(
+                FormulaDiff.between(unheated, BUN.withBake(List.of(stage("375 °F"))))))
+        .containsExactly("Added oven stage bake: 191 °C.");
+  }
+
+  @Test
+  void ovenAndYieldFollowTheReader() {
+    BakeSetting cool = stage("190 °C");
+    BakeSetting hot = stage("205 °C");
+    Formula before = BUN.withBake(List.of(cool)).withYield(ofDough(90));
+    Formula after = BUN.withBake(List.of(hot)).withYield(ofDough(95.5));
+    assertThat(OUNCES.of(FormulaDiff.between(before, after)))
+        .containsExactly(
+            "Oven temperature 374 → 401 °F.", "Dough a piece 3.17 oz → 3.37 oz.");
+  }
+
+  private static Yield ofDough(double grams) {
+    return new Yield(Optional.empty(), OptionalDouble.of(grams), OptionalDouble.empty());
+  }
+
+  private static BakeSetting stage(String temperature) {
+    return BakeSetting.named("bake").withTemperature(Optional.of(Temperature.parse(temperature)));
   }
 
   @Test

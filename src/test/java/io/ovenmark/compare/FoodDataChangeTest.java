@@ -6,6 +6,7 @@ import static io.ovenmark.compare.Bench.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.ovenmark.measure.Quantity;
+import io.ovenmark.measure.ShownUnits;
 import io.ovenmark.pantry.Food;
 import io.ovenmark.pantry.HouseholdMeasure;
 import io.ovenmark.pantry.Nutrient;
@@ -17,7 +18,8 @@ class FoodDataChangeTest {
   private static List<FoodDataChange> changes(Food to) {
     return FoodDataChange.between(
         sheet(formula("psyllium 9 g", "water 20 g")),
-        sheet(formula("psyllium 9 g", "salt 1 g"), Bench.with(to), Policy.USUAL));
+        sheet(formula("psyllium 9 g", "salt 1 g"), Bench.with(to), Policy.USUAL),
+        ShownUnits.AS_WRITTEN);
   }
 
   @Test

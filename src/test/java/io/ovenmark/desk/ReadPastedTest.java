@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -30,6 +31,10 @@ class ReadPastedTest {
   @AfterEach
   void end() {
     kitchen.close();
+  }
+
+  private static PasteChoices foods(String words, String food) {
+    return PasteChoices.ofFoods(Map.of(words, food));
   }
 
   private static byte[] bytes(String text) {
@@ -82,22 +87,22 @@ class ReadPastedTest {
   @Test
   void choicesSettleFoods() {
     PasteViews.PastedView view =
-        verb.call("60 g almond meal\n20 g butter", Map.of(
-            "almond meal", "almond-flour", "Butter", "butter-unsalted"));
+        verb.call("60 g almond meal\n20 g butter", PasteChoices.ofFoods(Map.of(
+            "almond meal", "almond-flour", "Butter", "butter-unsalted")));
     assertThat(view.certain()).isTrue();
-    assertThatThrownBy(() -> verb.call("60 g almond meal", Map.of("almond meal", "nothing-such")))
+    assertThatThrownBy(() -> verb.call("60 g almond meal", foods("almond meal", "nothing-such")))
         .isInstanceOf(Refusal.class)
         .hasMessageContaining("nothing-such");
-    assertThatThrownBy(() -> verb.call("60 g almond meal", Map.of("almond meal", "No Slug")))
+    assertThatThrownBy(() -> verb.call("60 g almond meal", foods("almond meal", "No Slug")))
         .isInstanceOf(Refusal.class);
-    assertThatThrownBy(() -> verb.call("60 g almond meal", Map.of(" ", "water")))
+    assertThatThrownBy(() -> verb.call("60 g almond meal", foods(" ", "water")))
         .isInstanceOf(Refusal.class);
   }
 
   @Test
   void theFormulaThatIsMadeCanBeSaved() {
     ReadPasted.Made made =
-        verb.formula("lines.txt", bytes("\uFEFF120 g lupin flour\n60 g water\n"), Map.of());
+        verb.formula("lines.txt", bytes("\uFEFF120 g lupin flour\n60 g water\n"), PasteChoices.NONE);
     new NewFormula(kitchen.desk())
         .call(made.formula().withName("Plain bun"), Optional.empty(), "Begin", kitchen.by());
     assertThat(kitchen.desk().notebook().latest().formula("plain-bun").orElseThrow().lines())
@@ -112,7 +117,7 @@ class ReadPastedTest {
                 verb.formula(
                     "lines.txt",
                     bytes("60 g water\n60 g almond meal\n3 eggs\n5 g xylophone dust"),
-                    Map.of()))
+                    PasteChoices.NONE))
         .isInstanceOfSatisfying(
             Refusal.class,
             refusal -> {
@@ -129,7 +134,7 @@ class ReadPastedTest {
   @Test
   void aChoiceThatNoLineNeedsIsASlip() {
     assertThatThrownBy(
-            () -> verb.formula("x", bytes("60 g water"), Map.of("almond meal", "almond-flour")))
+            () -> verb.formula("x", bytes("60 g water"), foods("almond meal", "almond-flour")))
         .isInstanceOf(Refusal.class)
         .hasMessageContaining("No line has the words \"almond meal\"");
   }
@@ -137,7 +142,7 @@ class ReadPastedTest {
   @Test
   void nothingAndOtherEncodingsAreRefused() {
     for (byte[] file : List.of(bytes(""), bytes("Method\nMix it."), new byte[] {(byte) 0xBD, ' '})) {
-      assertThatThrownBy(() -> verb.formula("x", file, Map.of())).isInstanceOf(Refusal.class);
+      assertThatThrownBy(() -> verb.formula("x", file, PasteChoices.NONE)).isInstanceOf(Refusal.class);
     }
   }
 
@@ -153,5 +158,100 @@ class ReadPastedTest {
     assertThatThrownBy(() -> verb.call("{\"name\": \"Bun\"}"))
         .isInstanceOf(Refusal.class)
         .hasMessageContaining("no schema.org recipe");
+  }
+
+  private static PasteViews.PastedLineView only(
+      String text, PasteChoices choices, ReadPasted verb) {
+    PasteViews.PastedView view = verb.call(text, choices);
+    assertThat(view.lines()).hasSize(1);
+    return view.lines().get(0);
+  }
+
+  @Test
+  void anAmountInDoubtIsSettledByAChoice() {
+    PasteViews.PastedLineView open = only("2-3 tbsp honey", PasteChoices.NONE, verb);
+    assertThat(open.amounts()).containsExactly("2 tbsp", "3 tbsp");
+    PasteViews.PastedLineView settled =
+        only("2-3 tbsp honey", amounts("2-3 tbsp  honey ", "3 tbsp"), verb);
+    assertThat(settled.status()).isEqualTo("certain");
+    assertThat(settled.amount()).isEqualTo("3 tbsp");
+    assertThat(settled.grams()).isEqualTo(63);
+    assertThat(settled.note()).isEqualTo("2-3 tbsp");
+    assertThat(settled.amounts()).isEqualTo(open.amounts());
+    assertThat(settled.remarks()).isEmpty();
+  }
+
+  @Test
+  void anAmountIsChosenForACountAndForALineThatSaysNone() {
+    assertThat(only("3 eggs", amounts("1", "3 medium"), verb))
+        .matches(line -> line.status().equals("certain") && line.amount().equals("3 medium"));
+    assertThat(only("salt to taste", PasteChoices.NONE, verb).status()).isEqualTo("doubtful");
+    assertThat(only("salt to taste", amounts("salt to taste", "2 g"), verb))
+        .matches(line -> line.status().equals("certain") && line.grams() == 2);
+  }
+
+  @Test
+  void aChosenAmountThatCannotBeReadIsADoubtAndNotARefusal() {
+    PasteViews.PastedLineView line = only("2-3 tbsp honey", amounts("1", "some"), verb);
+    assertThat(line.amount()).isNull();
+    assertThat(line.lineId()).isNull();
+    assertThat(line.doubts()).extracting(PasteViews.DoubtView::about).containsExactly("amount");
+    assertThat(line.doubts().get(0).message()).contains("some");
+  }
+
+  @Test
+  void anAmountStaysWithItsLineWhenOthersComeAboveIt() {
+    PasteChoices choices = amounts("2-3 tbsp honey", "3 tbsp");
+    assertThat(verb.call("2-3 tbsp honey\n60 g water", choices).certain()).isTrue();
+    assertThat(verb.call("60 g water\n2-3 tbsp honey", choices).certain()).isTrue();
+    assertThat(verb.call("60 g water\n1-3 tbsp honey", choices).certain()).isFalse();
+  }
+
+  @Test
+  void aLineIsLeftOutOnlyWhenThatIsSaidAndItIsTold() {
+    PasteChoices choices = PasteChoices.of(Map.of(), Map.of(), Set.of("5 g xylophone dust"));
+    PasteViews.PastedView view = verb.call("60 g water\n5 g xylophone dust", choices);
+    assertThat(view.certain()).isTrue();
+    assertThat(view.lines().get(1).kind()).isEqualTo("left_out");
+    assertThat(view.remarks()).containsExactly("Left out as chosen: \"5 g xylophone dust\".");
+    PasteViews.PastedView all =
+        verb.call("60 g water", PasteChoices.of(Map.of(), Map.of(), Set.of("1")));
+    assertThat(all.certain()).isFalse();
+  }
+
+  @Test
+  void amountsAndLinesLeftOutHoldForARecipeInJsonToo() {
+    String recipe =
+        "{\"@type\":\"Recipe\",\"name\":\"Bun\",\"recipeIngredient\":[\"60 g water\",\"3 eggs\","
+            + "\"5 g xylophone dust\"]}";
+    PasteChoices choices =
+        PasteChoices.of(Map.of(), Map.of("3 eggs", "3 large"), Set.of("5 g xylophone dust"));
+    assertThat(verb.call(recipe).certain()).isFalse();
+    assertThat(verb.call(recipe, choices).certain()).isTrue();
+  }
+
+  @Test
+  void amountsForLinesThatAreNotThereAreSlips() {
+    for (PasteChoices slip :
+        List.of(
+            amounts("2", "3 g"),
+            PasteChoices.of(Map.of(), Map.of(), Set.of("salt")),
+            amounts("Mix it.", "3 g"))) {
+      assertThatThrownBy(() -> verb.formula("x", bytes("60 g water\nMethod\nMix it."), slip))
+          .isInstanceOf(Refusal.class)
+          .hasMessageContaining("There is no ingredient on line");
+    }
+  }
+
+  @Test
+  void howToSettleAnAmountIsTold() {
+    assertThatThrownBy(
+            () -> verb.formula("x", bytes("60 g water\n2-3 tbsp honey"), PasteChoices.NONE))
+        .isInstanceOfSatisfying(
+            Refusal.class, refusal -> assertThat(refusal.hint()).contains("--amount \"2=2 tbsp\""));
+  }
+
+  private static PasteChoices amounts(String line, String amount) {
+    return PasteChoices.of(Map.of(), Map.of(line, amount), Set.of());
   }
 }

@@ -31,7 +31,10 @@ class PhotoNormaliserTest {
   private static final int WIDE = 160;
   private static final int HIGH = 100;
 
-  /** TIFF 6.0 (Adobe 1992), tag 274: what row 0 and column 0 of the stored picture show. */
+  /**
+   * CIPA DC-008 / JEITA CP-3451 (Exif), tag 0x0112, as TIFF 6.0 (Adobe 1992), tag 274: what row 0
+   * and column 0 of the stored picture show.
+   */
   @ParameterizedTest
   @CsvSource({
     "1, top, left",
@@ -329,7 +332,22 @@ class PhotoNormaliserTest {
             Pictures.pngHeader(8000, 5000, 16, 6),
             "more than 50 million of 8 bits"),
         Arguments.of("a PNG without width", Pictures.pngHeader(0, 10, 8, 2), "damaged or cut off"),
-        Arguments.of("a phone's HEIC", bytes("\0\0\0\u0018ftypheic\0\0\0\0"), "a HEIF"),
+        Arguments.of("a phone's HEIC", bytes("\0\0\0\u0018ftypheic\0\0\0\0"), "a HEIC picture"),
+        Arguments.of("an AVIF", bytes("\0\0\0\u0018ftypavif\0\0\0\0"), "an AVIF picture"),
+        Arguments.of("a film", bytes("\0\0\0\u0018ftypmp42\0\0\0\0"), "a film or a sound"),
+        Arguments.of("a printer's JPEG", Pictures.cmyk(60, 40), "colours of printing (CMYK)"),
+        Arguments.of(
+            "a moving WebP",
+            Pictures.withChunk(Pictures.webp("lossy"), "ANIM", new byte[6], 0x02),
+            "a moving WebP"),
+        Arguments.of(
+            "a WebP cut in the middle",
+            Arrays.copyOf(Pictures.webp("lossy"), 700),
+            "damaged or cut off"),
+        Arguments.of(
+            "a WebP cut in its header",
+            Arrays.copyOf(Pictures.webp("lossless"), 25),
+            "damaged or cut off"),
         Arguments.of("a GIF", bytes("GIF89a\1\0\1\0\0\0\0"), "a GIF picture"),
         Arguments.of("a PDF", bytes("%PDF-1.7\n%\u00e2\u00e3"), "a PDF document"),
         Arguments.of("noise", bytes("\u0000\u0001\u0002\u0003\u0004"), "no picture"));

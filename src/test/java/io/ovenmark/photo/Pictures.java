@@ -1,15 +1,21 @@
 package io.ovenmark.photo;
 
 import java.awt.image.BufferedImage;
+import java.awt.image.DataBuffer;
+import java.awt.image.Raster;
+import java.awt.image.WritableRaster;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.zip.CRC32;
+import java.util.zip.DeflaterOutputStream;
 import javax.imageio.IIOImage;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageWriteParam;
@@ -64,6 +70,74 @@ public final class Pictures {
     try {
       ByteArrayOutputStream out = new ByteArrayOutputStream();
       ImageIO.write(image, "png", out);
+      return out.toByteArray();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** The picture of {@link #corners} 160 pixels wide, made by a browser. */
+  public static byte[] webp(String kind) {
+    try (InputStream in = Pictures.class.getResourceAsStream("corners-" + kind + ".webp")) {
+      return in.readAllBytes();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** A WebP with one more chunk at its end, and flags in its header (WebP container, VP8X). */
+  public static byte[] withChunk(byte[] webp, String type, byte[] content, int flags) {
+    int padded = content.length + content.length % 2;
+    ByteBuffer out =
+        ByteBuffer.allocate(webp.length + 8 + padded).order(ByteOrder.LITTLE_ENDIAN).put(webp);
+    out.put(type.getBytes(StandardCharsets.US_ASCII)).putInt(content.length).put(content);
+    out.putInt(4, out.capacity() - 8);
+    out.put(20, (byte) (webp[20] | flags));
+    return out.array();
+  }
+
+  /** A chunk of a PNG with its checksum. */
+  public static byte[] chunk(String type, byte[] content) {
+    ByteBuffer out = ByteBuffer.allocate(content.length + 12).putInt(content.length);
+    out.put(type.getBytes(StandardCharsets.US_ASCII)).put(content);
+    CRC32 checksum = new CRC32();
+    checksum.update(out.array(), 4, content.length + 4);
+    return out.putInt((int) checksum.getValue()).array();
+  }
+
+  /** A PNG with one more chunk behind its header. */
+  public static byte[] withChunk(byte[] png, byte[] chunk) {
+    int at = 33;
+    return ByteBuffer.allocate(png.length + chunk.length)
+        .put(png, 0, at)
+        .put(chunk)
+        .put(png, at, png.length - at)
+        .array();
+  }
+
+  /** Zeros as a PNG compresses them. */
+  public static byte[] zeros(int megabytes) {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (DeflaterOutputStream out = new DeflaterOutputStream(bytes)) {
+      for (int i = 0; i < megabytes; i++) {
+        out.write(new byte[1 << 20]);
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return bytes.toByteArray();
+  }
+
+  /** A JPEG in the four colours of printing. */
+  public static byte[] cmyk(int width, int height) {
+    ImageWriter writer = ImageIO.getImageWritersByFormatName("jpeg").next();
+    try {
+      ByteArrayOutputStream out = new ByteArrayOutputStream();
+      writer.setOutput(ImageIO.createImageOutputStream(out));
+      WritableRaster raster =
+          Raster.createInterleavedRaster(DataBuffer.TYPE_BYTE, width, height, 4, null);
+      writer.write(null, new IIOImage(raster, null, null), null);
+      writer.dispose();
       return out.toByteArray();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
@@ -176,7 +250,7 @@ public final class Pictures {
           .array();
     }
 
-    byte[] tiff() {
+    public byte[] tiff() {
       ByteBuffer out = ByteBuffer.allocate(4096);
       out.put("MM".getBytes(StandardCharsets.US_ASCII)).putShort((short) 42).putInt(8);
       List<Tag> head = new ArrayList<>(first);

@@ -1,6 +1,7 @@
 package io.ovenmark.speed;
 
 import io.ovenmark.bake.Bake;
+import io.ovenmark.bake.Photo;
 import io.ovenmark.bake.Piece;
 import io.ovenmark.formula.BakeSetting;
 import io.ovenmark.formula.Formula;
@@ -116,8 +117,14 @@ final class GeneratedFormulas {
     return formula.withLines(lines);
   }
 
-  /** A tray of four pieces. */
-  Bake bake(String slug, String id, int revision, String blob, OffsetDateTime time) {
+  /** A tray of four pieces with photos, on which they are marked. */
+  Bake bake(
+      String slug,
+      String id,
+      int revision,
+      String blob,
+      OffsetDateTime time,
+      List<String> files) {
     List<Piece> pieces = new ArrayList<>();
     for (String letter : List.of("a", "b", "c", "d")) {
       double dough = 90 + random.nextInt(8);
@@ -151,7 +158,16 @@ final class GeneratedFormulas {
         Optional.empty(),
         pieces,
         List.of(),
-        List.of(),
+        files.stream().map(GeneratedFormulas::photo).toList(),
+        Extras.NONE);
+  }
+
+  private static Photo photo(String file) {
+    return new Photo(
+        file,
+        Optional.of("The tray out of the oven"),
+        Optional.empty(),
+        List.of(new Photo.Mark("a", 0.25, 0.3), new Photo.Mark("b", 0.75, 0.3)),
         Extras.NONE);
   }
 

@@ -23,14 +23,21 @@ import java.util.Locale;
 import java.util.Random;
 
 /**
- * A notebook to measure with: 200 formulas, 20 000 commits, one bake to ten of them, 60 foods of
- * which a package changes now and then, twenty variants, some publications. It is written through
+ * A notebook to measure with: 200 formulas, 20 000 commits, one bake to ten of them with 2 000
+ * photos together, 60 foods of which a package changes now and then, twenty variants, some
+ * publications; one formula has more than 500 revisions. It is written through
  * {@code git fast-import} and then packed anew, as native Git packs what was committed one by one.
  * The same program makes the same commits.
  */
 final class GeneratedNotebook {
   static final int FORMULAS = 200;
   static final int COMMITS = 20_000;
+
+  /** The formula of more than 500 revisions. */
+  static final int LONG = 7;
+
+  private static final int LONG_PER_MILLE = 26;
+  private static final int PICTURES = 40;
 
   /** Each tenth formula has a variant of this name. */
   static final String VARIANT = "egg-free";
@@ -76,6 +83,10 @@ final class GeneratedNotebook {
   }
 
   private void write() throws IOException {
+    for (int i = 1; i <= PICTURES; i++) {
+      text("blob\nmark :" + i + "\n");
+      data(GeneratedPicture.jpeg(i));
+    }
     begin();
     int variants = FORMULAS / 10 * VARIANT_STEPS;
     for (int formula = 0; formula < FORMULAS; formula++) {
@@ -116,7 +127,7 @@ final class GeneratedNotebook {
   }
 
   private void step() throws IOException {
-    int formula = random.nextInt(FORMULAS);
+    int formula = random.nextInt(1000) < LONG_PER_MILLE ? LONG : random.nextInt(FORMULAS);
     int kind = random.nextInt(1000);
     if (kind < 3) {
       List<Food> foods = GeneratedFormulas.foods();
@@ -134,10 +145,17 @@ final class GeneratedNotebook {
       OffsetDateTime time = time();
       String id = time.toLocalDate() + "-" + ++bakes[formula];
       String blob = store.hash(FormulaCodec.write(current.get(formula))).hex();
+      List<String> photos = new ArrayList<>();
+      for (int i = 0; i < (bakes[formula] % 6 == 0 ? 2 : 1); i++) {
+        photos.add("photos/" + slug(formula) + "/" + id + "-" + (i + 1) + ".jpg");
+      }
       file(
           "bakes/" + slug(formula) + "/" + id + ".json",
           BakeCodec.write(
-              generator.bake(slug(formula), id, revisions[formula], blob, time)));
+              generator.bake(slug(formula), id, revisions[formula], blob, time, photos)));
+      for (String photo : photos) {
+        text("M 100644 :" + (1 + random.nextInt(PICTURES)) + " " + photo + "\n");
+      }
     } else {
       current.set(formula, changed(current.get(formula)));
       revisions[formula]++;

@@ -29,6 +29,12 @@ final class Sample {
     processor = with(processor, THREADS.getCurrentThreadCpuTime() - processorStart);
   }
 
+  /** Takes a time that was measured elsewhere, in milliseconds. */
+  void add(double time) {
+    milliseconds = with(milliseconds, Math.round(time * NANOS));
+    processor = with(processor, 0);
+  }
+
   private static double[] with(double[] values, long nanos) {
     double[] more = Arrays.copyOf(values, values.length + 1);
     more[values.length] = nanos / NANOS;

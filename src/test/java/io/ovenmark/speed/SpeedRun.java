@@ -23,7 +23,9 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.OffsetDateTime;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
@@ -33,13 +35,13 @@ import java.util.stream.Stream;
  * one run, so that a busy machine slows both.
  *
  * <p>Its arguments are a folder for the generated notebook, which is kept for the next run, and
- * {@code all} or which parts to measure: {@code timeline,open,compare,revise,list,sheet,demo,jar}.
+ * {@code all} or which parts to measure: {@code timeline,open,compare,revise,list,sheet,demo,jar,pages}.
  */
 public final class SpeedRun {
   private static final Address PLAIN = Address.parse(GeneratedNotebook.slug(101));
   private static final Address WITH_VARIANT = Address.parse(GeneratedNotebook.slug(100));
   private static final List<String> PARTS =
-      List.of("timeline", "open", "compare", "revise", "list", "sheet", "demo", "jar");
+      List.of("timeline", "open", "compare", "revise", "list", "sheet", "demo", "jar", "pages");
 
   private final SpeedTable table = new SpeedTable();
   private final Path base;
@@ -86,7 +88,7 @@ public final class SpeedRun {
   }
 
   private void prepare() throws Exception {
-    Path done = base.resolve("notebook.done");
+    Path done = base.resolve("notebook-2.done");
     if (!Files.exists(done)) {
       System.err.println("generating the notebook");
       delete(notebook);
@@ -109,6 +111,7 @@ public final class SpeedRun {
       case "sheet" -> sheet();
       case "demo" -> demo();
       case "jar" -> jar();
+      case "pages" -> pages();
       default -> throw new IllegalArgumentException("no part " + part);
     }
   }
@@ -318,6 +321,33 @@ public final class SpeedRun {
     }
     table.elsewhere("`java -jar ovenmark.jar list`, 200 formulas, as a new program", list);
     table.elsewhere("`java -version` as a new program", version);
+  }
+
+  private void pages() throws Exception {
+    Path demo = base.resolve("demo-pages");
+    delete(demo);
+    DemoNotebook.create(demo, (done, total) -> sink += done);
+    try (PagesRun run = new PagesRun(table)) {
+      run.measure("demo", demo, pagesOf("seeded-lupin-bun", bakeOf(demo, "seeded-lupin-bun")));
+      String longest = GeneratedNotebook.slug(GeneratedNotebook.LONG);
+      run.measure("200 formulas", notebook, pagesOf(longest, bakeOf(notebook, longest)));
+    }
+    delete(demo);
+  }
+
+  private static String bakeOf(Path notebook, String formula) {
+    try (Notebook opened = Notebook.open(notebook)) {
+      return opened.bakes(formula).get(0).id();
+    }
+  }
+
+  private static Map<String, String> pagesOf(String formula, String bake) {
+    Map<String, String> pages = new LinkedHashMap<>();
+    pages.put("list", "/");
+    pages.put("formula", "/formulas/" + formula);
+    pages.put("worksheet", "/worksheet/" + formula);
+    pages.put("bake", "/bakes/" + formula + "/" + bake);
+    return pages;
   }
 
   private static void start(String... words) throws Exception {

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.extension.ParameterResolver;
  * Gives tests the installed Chromium as a {@link Browser}, one for the whole run. Where there is
  * none the tests are skipped and one line says so; with {@code CI=true} they fail instead.
  */
-final class Chromium implements ExecutionCondition, ParameterResolver {
+public final class Chromium implements ExecutionCondition, ParameterResolver {
   private static final List<String> NAMES =
       List.of("chromium", "chromium-browser", "google-chrome", "chrome");
   private static final List<String> OPTIONS =
@@ -41,16 +41,8 @@ final class Chromium implements ExecutionCondition, ParameterResolver {
   /** The running browser, closed when all tests are done. */
   private record Running(Playwright playwright, Browser browser) implements AutoCloseable {
     static Running start() {
-      Path program = program().orElseThrow(() -> new IllegalStateException(MISSING));
-      Playwright playwright =
-          Playwright.create(
-              new Playwright.CreateOptions()
-                  .setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
-      return new Running(
-          playwright,
-          playwright
-              .chromium()
-              .launch(new BrowserType.LaunchOptions().setExecutablePath(program).setArgs(OPTIONS)));
+      Playwright playwright = driver();
+      return new Running(playwright, launch(playwright));
     }
 
     @Override
@@ -58,6 +50,20 @@ final class Chromium implements ExecutionCondition, ParameterResolver {
       browser.close();
       playwright.close();
     }
+  }
+
+  /** What drives a browser; to be closed by the caller. */
+  public static Playwright driver() {
+    return Playwright.create(
+        new Playwright.CreateOptions().setEnv(Map.of("PLAYWRIGHT_SKIP_BROWSER_DOWNLOAD", "1")));
+  }
+
+  /** A new browser, without a window; to be closed by the caller. */
+  public static Browser launch(Playwright playwright) {
+    Path program = program().orElseThrow(() -> new IllegalStateException(MISSING));
+    return playwright
+        .chromium()
+        .launch(new BrowserType.LaunchOptions().setExecutablePath(program).setArgs(OPTIONS));
   }
 
   private static Optional<Path> program() {
