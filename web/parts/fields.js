@@ -5,7 +5,8 @@ import {live} from "/lib/lit-html/directives/live.js";
 
 /**
  * A line of text. typed is called with each change of the text.
- * {id, label, value, typed, hint, problem, unit, type, inputmode, list, size, required, unseen}
+ * {id, label, value, typed, hint, problem, unit, type, inputmode, list, size, required, unseen,
+ * after: what stands behind the unit}
  */
 export function textField(field) {
   return framed(
@@ -23,7 +24,7 @@ export function textField(field) {
         aria-describedby=${describedBy(field)}
         .value=${live(field.value ?? "")}
         @input=${(event) => field.typed(event.target.value)}
-      />${field.unit ? html`<span class="unit">${field.unit}</span>` : nothing}`,
+      />${field.unit ? html`<span class="unit">${field.unit}</span>` : nothing}${field.after}`,
   );
 }
 

@@ -3,7 +3,8 @@
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
 import {formulaPage, fromPin, parse, revisionName, short, worksheetPage} from "/address.js";
-import {figure, flowing, fullDay} from "/format.js";
+import {figure, figureMass, flowing, fullDay} from "/format.js";
+import {onTimeline, revisionActs} from "/parts/acts.js";
 import {bakesOfBothSides, sideMark} from "/parts/bakes.js";
 import {causes, figureTable} from "/parts/figures.js";
 import {goalMark, ruleList} from "/parts/goal.js";
@@ -18,6 +19,8 @@ const DEFAULT_PER = "per_piece";
 const WIDE = matchMedia("(min-width: 62rem)");
 
 export const formulaView = {
+  rereads: true,
+
   async load({parts, query}, {before, signal}) {
     const line = query.get("line");
     const address = line ? `${parts.formula}/${line}` : parts.formula;
@@ -39,7 +42,8 @@ export const formulaView = {
       ? `${timeline.name}: ${short(pins.from)} → ${short(pins.to)}`
       : timeline.name,
 
-  draw: ({timeline, pins, comparison, failure}, {query}, {go}) => {
+  draw: ({timeline, pins, comparison, failure}, {query}, tools) => {
+    const {go} = tools;
     const chosen = {
       line: timeline.variant,
       from: pins.from,
@@ -68,6 +72,7 @@ export const formulaView = {
         </details>
       </section>
       <section class="answer" aria-label="Comparison">
+        ${revisionActs(onTimeline(timeline, pins.to), tools)}
         ${trendStrip(timeline, pins, comparison)}
         ${comparison ? answer(comparison, pins, chosen, to) : nothing}
         ${failure ? html`<div class="comparison">${refused(failure)}</div>` : nothing}
@@ -77,6 +82,25 @@ export const formulaView = {
   },
 
   drawn: revealPins,
+
+  shortcuts: ({timeline, pins}, {query}, {go}) => [
+    {
+      key: "x",
+      does: "Swap A and B",
+      run: () =>
+        go(
+          formulaPage(timeline.formula, {
+            line: timeline.variant,
+            from: pins.to,
+            to: pins.from,
+            per: query.get("per"),
+            figure: query.get("figure"),
+          }),
+        ),
+    },
+    {key: "w", does: "Open the worksheet of B", run: () => go(worksheetPage(pins.to))},
+    {key: "↑ ↓", does: "Move the pin that has the focus"},
+  ],
 };
 
 function pinned(pin, formula) {
@@ -126,7 +150,7 @@ function heading(timeline) {
       : html`<p class="sub">no goal</p>`}
     ${figures
       ? html`<p class="sub">
-          ${figure(figures, "pieces")} pieces of ${figure(figures, "dough_per_piece_g", "g")} dough
+          ${figure(figures, "pieces")} pieces of ${figureMass(figures, "dough_per_piece_g")} dough
         </p>`
       : nothing}
     ${timeline.problems.length > 0 ? problemList(timeline.problems) : nothing}

@@ -4,6 +4,7 @@ import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
 import {bakePage, formulaPage, print as printed, revisionName, worksheetPage} from "/address.js";
 import {capital, count, figure, fullDay, moment, number} from "/format.js";
+import {onSheet, revisionActs} from "/parts/acts.js";
 import {ruleList} from "/parts/goal.js";
 import {tray} from "/parts/tray.js";
 
@@ -30,12 +31,14 @@ const BASES = [
 ];
 
 export const worksheetView = {
+  rereads: true,
+
   load: ({parts}, {signal}) => api.sheet(parts.address, signal),
 
   title: (sheet) => `${sheet.name} ${revisionName(sheet)}, worksheet`,
 
-  draw: (sheet) => html`<article class="page sheet-of-paper worksheet">
-    ${head(sheet)}
+  draw: (sheet, place, tools) => html`<article class="page sheet-of-paper worksheet">
+    ${head(sheet)} ${revisionActs(onSheet(sheet), tools)}
     <div class="columns">
       <div>${lines(sheet)} ${method(sheet)} ${oven(sheet)}</div>
       <div>${yieldAndRatios(sheet)} ${goal(sheet)} ${macros(sheet)} ${unknowns(sheet)}</div>

@@ -12,8 +12,6 @@ import io.ovenmark.notebook.RecordWriter;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.Revision;
 import io.ovenmark.pantry.Allergen;
-import io.ovenmark.photo.NormalisedPhoto;
-import io.ovenmark.photo.PhotoNormaliser;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -22,6 +20,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** What the verbs about bakes have in common. */
 final class BakeParts {
@@ -95,46 +94,36 @@ final class BakeParts {
             : "Its bakes are " + String.join(", ", ids) + ".");
   }
 
-  /**
-   * Normalises pictures.
-   *
-   * @param zone of cameras that note none
-   */
-  static List<NormalisedPhoto> normalised(List<NewPhoto> photos) {
-    List<NormalisedPhoto> pictures = new ArrayList<>();
-    for (NewPhoto photo : photos) {
-      try {
-        pictures.add(PhotoNormaliser.normalise(photo.bytes(), photo.fileName()));
-      } catch (IllegalArgumentException e) {
-        throw Refusal.of("photo", e);
-      }
-    }
-    return pictures;
-  }
-
   /** Gives normalised pictures the next free names of a bake. */
   Pictures named(
       String formula,
       String id,
       ZoneOffset zone,
-      List<NewPhoto> photos,
-      List<NormalisedPhoto> pictures) {
+      List<ReadyPhoto> photos) {
     List<Photo> named = new ArrayList<>();
     SortedMap<String, byte[]> bytes = new TreeMap<>();
     int number = 1;
-    for (int i = 0; i < photos.size(); i++) {
+    for (ReadyPhoto photo : photos) {
       String path = path(formula, id, number);
-      while (notebook.photo(formula, path).isPresent()) {
+      while (notebook.keptPhoto(formula, path).isPresent()) {
         path = path(formula, id, ++number);
       }
       number++;
-      NewPhoto photo = photos.get(i);
       named.add(
           new Photo(
-              path, photo.caption(), pictures.get(i).takenAt(zone), photo.marks(), Extras.NONE));
-      bytes.put(path, pictures.get(i).jpeg());
+              path, photo.caption(), photo.picture().takenAt(zone), photo.marks(), Extras.NONE));
+      bytes.put(path, photo.picture().jpeg());
     }
     return new Pictures(named, bytes);
+  }
+
+  /** The next path of a picture that is not taken. */
+  String freePhotoPath(String formula, String id) {
+    int number = 1;
+    while (notebook.keptPhoto(formula, path(formula, id, number)).isPresent()) {
+      number++;
+    }
+    return path(formula, id, number);
   }
 
   private static String path(String formula, String id, int number) {
@@ -142,20 +131,21 @@ final class BakeParts {
   }
 
   /** Refuses marks of pieces that the bake does not have. */
-  static void requireMarkedPieces(List<NewPhoto> photos, List<Piece> pieces) {
+  static void requireMarkedPieces(Stream<Photo.Mark> marks, List<Piece> pieces) {
     Set<String> ids = new HashSet<>();
     pieces.forEach(piece -> ids.add(piece.id()));
-    for (NewPhoto photo : photos) {
-      for (Photo.Mark mark : photo.marks()) {
-        if (!ids.contains(mark.piece())) {
-          throw new Refusal(
-              Refusal.Reason.INVALID,
-              "mark",
-              "The bake has no piece \"" + mark.piece() + "\" to be marked.",
-              "Mark one of its pieces, or add that piece.");
-        }
-      }
-    }
+    marks
+        .map(Photo.Mark::piece)
+        .filter(piece -> !ids.contains(piece))
+        .findFirst()
+        .ifPresent(
+            piece -> {
+              throw new Refusal(
+                  Refusal.Reason.INVALID,
+                  "mark",
+                  "The bake has no piece \"" + piece + "\" to be marked.",
+                  "Mark one of its pieces, or add that piece.");
+            });
   }
 
   KitchenViews.BakeWritten written(Bake bake, Address line, List<String> photosAdded) {

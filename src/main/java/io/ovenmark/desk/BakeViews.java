@@ -68,10 +68,11 @@ final class BakeViews {
         word, FindingVocabulary.of(word).map(FindingVocabulary::merit).orElse(null));
   }
 
-  private static Views.PhotoView photo(Photo photo) {
+  static Views.PhotoView photo(Photo photo) {
     return new Views.PhotoView(
         photo.file(),
         photo.caption().orElse(null),
+        photo.alternative().orElse(null),
         photo.taken().map(Json::time).orElse(null),
         photo.marks().stream()
             .map(mark -> new Views.MarkView(mark.piece(), mark.x(), mark.y()))

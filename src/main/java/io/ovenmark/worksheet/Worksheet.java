@@ -235,6 +235,9 @@ public record Worksheet(
   }
 
   private static Resolved mass(Line line, Optional<Food> food) {
+    if (!line.amount().isRead()) {
+      return Resolved.unread(line.amount());
+    }
     if (line.amount().number().signum() == 0) {
       return new Resolved(Quantity.ZERO, false, "0 of any measure weighs nothing");
     }
