@@ -28,6 +28,8 @@ final class Site {
           "/worksheet/{formula}/{variant}",
           "/beside",
           "/bakes/{formula}/{bake}",
+          "/record/{formula}",
+          "/record/{formula}/{variant}",
           "/preferences",
           "/phone",
           "/drafts/{draft}",

@@ -116,7 +116,7 @@ public final class Viewer implements AutoCloseable {
         new FormulaArea(desk),
         new SearchArea(desk, tasks),
         new DraftArea(desk, opening.by()),
-        new BakeArea(desk),
+        new BakeArea(desk, opening),
         new PhotoArea(desk, opening),
         new BeginArea(desk),
         new ActsArea(desk, opening),
