@@ -84,6 +84,18 @@ export function bakePage(bake) {
   return `/bakes/${bake.formula}/${bake.id}`;
 }
 
+/** The page of two photos beside each other; photos/bun/tray.jpg is written bun/tray.jpg. */
+export function besidePage({left, right, formula, as}) {
+  const query = new URLSearchParams();
+  const put = (name, value) => value && query.set(name, value);
+  put("formula", formula);
+  put("left", left?.replace(/^photos\//, ""));
+  put("right", right?.replace(/^photos\//, ""));
+  put("as", as);
+  const text = query.toString().replaceAll("%2F", "/");
+  return "/beside" + (text ? "?" + text : "");
+}
+
 /** A photo, scaled to a width or as it is. */
 export function photo(file, width) {
   const path = "/" + file.split("/").map(encodeURIComponent).join("/");

@@ -1,7 +1,10 @@
 // Finds the page that an address means, loads what it needs and shows it.
 
-import {html, nothing, render} from "/lib/lit-html/lit-html.js";
-import * as api from "/api.js";
+import {html, render} from "/lib/lit-html/lit-html.js";
+import {onPreference} from "/preferences.js";
+import {onReturn} from "/parts/answering.js";
+import {drawHeader} from "/parts/header.js";
+import {generalKeys, keysAreOn, listKeys} from "/parts/keys.js";
 import {isTyping, runShortcut} from "/parts/shortcuts.js";
 import {failureView} from "/views/failure.js";
 
@@ -13,8 +16,15 @@ const LOADING_AFTER_MS = 300;
 //   draw(data, place, tools)        tools: go, again (load anew), redraw (draw the same data again)
 //   drawn?(content, data, tools)    after the first drawing at this address
 //   left?(data)                     when another page takes its place
-//   shortcuts?(data, place, tools)  [{key, does, run}], listed by "?"
+//   shortcuts?(data, place, tools)  [{key, does, run}], listed by "?"; one without run only lists
+//                                   what a part of the page does by itself
+//   rereads?                        true when load may be called again at any time, because nobody
+//                                   types there: done when other units are preferred
 const routes = [
+  [
+    /^\/preferences$/,
+    () => import("/views/preferences.js").then((m) => m.preferencesView),
+  ],
   [/^\/$/, () => import("/views/formulas.js").then((m) => m.formulasView)],
   [/^\/begin$/, () => import("/views/begin.js").then((m) => m.beginView)],
   [
@@ -30,18 +40,18 @@ const routes = [
     /^\/bakes\/(?<formula>[^/]+)\/(?<bake>[^/]+)$/,
     () => import("/views/bake.js").then((m) => m.bakeView),
   ],
+  [/^\/beside$/, () => import("/views/photos.js").then((m) => m.besideView)],
   [/^\/drafts\/(?<draft>[^/]+)$/, () => import("/views/edit.js").then((m) => m.editView)],
 ];
 const missing = () => import("/views/missing.js").then((m) => m.missingView);
 
-// What the header leads to.
+// What the header leads to: the notebook, then what is this browser's own.
 const sections = [["/", "Formulas"]];
+const ownTools = [["/preferences", "Preferences"]];
 
-const header = document.getElementById("header");
 const content = document.getElementById("content");
 let current = null;
 let loading = null;
-let notebook = null;
 
 /** What an address asks for: the view, its parts, and the page's query. */
 function placeOf(url) {
@@ -89,7 +99,7 @@ async function show({keep = false, scroll = 0, anew = false} = {}) {
   let view = failureView;
   try {
     const wanted = await place.fetched();
-    const before = !anew && current?.view === wanted ? current.data : null;
+    const before = current?.view === wanted && !anew ? current.data : null;
     data = await wanted.load(place, {before, signal: mine.signal});
     view = wanted;
   } catch (thrown) {
@@ -107,7 +117,7 @@ async function show({keep = false, scroll = 0, anew = false} = {}) {
   drawCurrent();
   content.removeAttribute("aria-busy");
   content.classList.remove("waiting");
-  drawHeader(place);
+  header(place);
   if (!keep) {
     scrollTo(0, scroll);
     focusHeading();
@@ -147,32 +157,18 @@ function focusHeading() {
   first = false;
 }
 
-function drawHeader(place) {
-  render(
-    html`<a class="name" href="/">Ovenmark</a>
-      <nav aria-label="Main">
-        ${sections.map(
-          ([address, name]) => html`<a
-            href=${address}
-            aria-current=${place.path === address ? "page" : nothing}
-            >${name}</a
-          >`,
-        )}
-      </nav>
-      <p class="notebook">
-        ${notebook ? html`<span>${notebook.title}</span> <code>${notebook.folder}</code>` : nothing}
-      </p>`,
-    header,
-  );
-  if (!notebook) {
-    api.formulas().then(
-      (list) => {
-        notebook = list;
-        drawHeader(placeOf(new URL(location.href)));
-      },
-      () => {},
-    );
-  }
+function header(place) {
+  drawHeader({sections, tools: ownTools, path: place.path, keys: openKeys});
+}
+
+function pageKeys() {
+  return current?.view.shortcuts?.(current.data, current.place, tools) ?? [];
+}
+
+const everywhere = generalKeys(sections, go, () => openKeys());
+
+function openKeys() {
+  listKeys(pageKeys(), everywhere);
 }
 
 document.addEventListener("click", (event) => {
@@ -196,8 +192,24 @@ addEventListener("popstate", (event) => {
 });
 
 document.addEventListener("keydown", (event) => {
-  if (current && !isTyping(event.target)) {
-    runShortcut(event, current.view.shortcuts?.(current.data, current.place, tools) ?? []);
+  if (current && keysAreOn() && !isTyping(event.target)) {
+    runShortcut(event, [...pageKeys(), ...everywhere]);
+  }
+});
+
+// What was read from the server is read again, with sentences in the new units; what is being
+// typed is only drawn again.
+onPreference(() => {
+  if (current?.view.rereads) {
+    show({keep: true, scroll: scrollY, anew: true});
+  } else {
+    tools.redraw();
+  }
+});
+
+onReturn(() => {
+  if (current?.view === failureView && current.data.reason === "silent") {
+    tools.again();
   }
 });
 

@@ -3,7 +3,7 @@
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
 import {formulaPage, fromPin, parse, revisionName, short, worksheetPage} from "/address.js";
-import {figure, flowing, fullDay} from "/format.js";
+import {figure, figureMass, flowing, fullDay} from "/format.js";
 import {onTimeline, revisionActs} from "/parts/acts.js";
 import {bakesOfBothSides, sideMark} from "/parts/bakes.js";
 import {causes, figureTable} from "/parts/figures.js";
@@ -19,6 +19,8 @@ const DEFAULT_PER = "per_piece";
 const WIDE = matchMedia("(min-width: 62rem)");
 
 export const formulaView = {
+  rereads: true,
+
   async load({parts, query}, {before, signal}) {
     const line = query.get("line");
     const address = line ? `${parts.formula}/${line}` : parts.formula;
@@ -80,6 +82,25 @@ export const formulaView = {
   },
 
   drawn: revealPins,
+
+  shortcuts: ({timeline, pins}, {query}, {go}) => [
+    {
+      key: "x",
+      does: "Swap A and B",
+      run: () =>
+        go(
+          formulaPage(timeline.formula, {
+            line: timeline.variant,
+            from: pins.to,
+            to: pins.from,
+            per: query.get("per"),
+            figure: query.get("figure"),
+          }),
+        ),
+    },
+    {key: "w", does: "Open the worksheet of B", run: () => go(worksheetPage(pins.to))},
+    {key: "↑ ↓", does: "Move the pin that has the focus"},
+  ],
 };
 
 function pinned(pin, formula) {
@@ -129,7 +150,7 @@ function heading(timeline) {
       : html`<p class="sub">no goal</p>`}
     ${figures
       ? html`<p class="sub">
-          ${figure(figures, "pieces")} pieces of ${figure(figures, "dough_per_piece_g", "g")} dough
+          ${figure(figures, "pieces")} pieces of ${figureMass(figures, "dough_per_piece_g")} dough
         </p>`
       : nothing}
     ${timeline.problems.length > 0 ? problemList(timeline.problems) : nothing}

@@ -9,6 +9,8 @@ import {goalMark} from "/parts/goal.js";
 import {problemList} from "/views/failure.js";
 
 export const formulasView = {
+  rereads: true,
+
   async load(place, {signal}) {
     const [list, {drafts}] = await Promise.all([api.formulas(signal), api.drafts(signal)]);
     return {list, drafts};

@@ -171,6 +171,21 @@ public final class KeepDrafts {
     return view;
   }
 
+  /**
+   * How a draft stands to the notebook.
+   *
+   * @param id its name
+   * @return its version, and what came after its base
+   * @throws Refusal when there is none
+   */
+  public DraftViews.DraftState state(String id) {
+    Found found = find(id);
+    return new DraftViews.DraftState(
+        found.draft().version(),
+        found.draft().author(),
+        base(found.content()).map(this::newer).orElse(List.of()));
+  }
+
   Found find(String id) {
     Draft draft = drafts.find(id).orElseThrow(() -> gone(id));
     DraftContent content = DraftContent.read(draft.content()).orElseThrow(() -> gone(id));
@@ -230,7 +245,7 @@ public final class KeepDrafts {
   }
 
   /** The revision that an attempt to save ended in, when the draft could not be removed after. */
-  private Optional<Revision> saved(DraftContent content) {
+  Optional<Revision> saved(DraftContent content) {
     if (content.saving() == null) {
       return Optional.empty();
     }

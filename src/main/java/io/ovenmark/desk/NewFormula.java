@@ -114,6 +114,11 @@ public final class NewFormula {
         List.copyOf(remarks));
   }
 
+  /** The short name that a formula gets when none is asked for. */
+  String shortName(Formula formula) {
+    return proposed(formula.name(), new ArrayList<>());
+  }
+
   /** The short name for a name; one without letters a-z gets a number. */
   private String proposed(String name, List<String> remarks) {
     Set<String> taken = new HashSet<>(desk.notebook().latest().formulas());

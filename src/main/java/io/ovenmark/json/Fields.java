@@ -3,6 +3,7 @@ package io.ovenmark.json;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /**
  * Reads the members of one object and gathers what is wrong with them, so that one look tells a
@@ -25,12 +27,15 @@ import java.util.function.Function;
  * }</pre>
  */
 public final class Fields {
+  private static final Pattern NUMBER = Pattern.compile("[0-9]{1,20}(?:\\.[0-9]{1,20})?");
+
   private final String file;
   private final String path;
   private final JsonValue.JsonObject object;
   private final List<Problem> problems;
   private final Set<String> known = new LinkedHashSet<>();
   private final Map<String, Fields> inner = new LinkedHashMap<>();
+  private final Map<String, JsonValue> numbers = new HashMap<>();
 
   private Fields(String file, String path, JsonValue.JsonObject object, List<Problem> problems) {
     this.file = file;
@@ -176,6 +181,64 @@ public final class Fields {
       return Optional.empty();
     }
     return Optional.of(number.get().intValueExact());
+  }
+
+  /**
+   * An optional text as somebody types it: without blanks at its ends, and absent when nothing is
+   * left.
+   *
+   * @param name the field
+   * @return the text; empty when absent, null, blank or of the wrong type (reported)
+   */
+  public Optional<String> typedText(String name) {
+    return text(name).map(String::strip).filter(text -> !text.isEmpty());
+  }
+
+  /**
+   * An optional number within limits as somebody types it: a number, or a text that reads as one; a
+   * blank text counts as absent.
+   *
+   * @param name the field
+   * @param least least value allowed
+   * @param most greatest value allowed
+   * @return the number; empty when absent, null, blank or faulty (reported)
+   */
+  public OptionalDouble typedNumber(String name, double least, double most) {
+    return typedAsNumber(name) ? number(name, least, most) : OptionalDouble.empty();
+  }
+
+  /**
+   * An optional whole number within limits as somebody types it.
+   *
+   * @param name the field
+   * @param least least value allowed
+   * @param most greatest value allowed
+   * @return the number; empty when absent, null, blank or faulty (reported)
+   */
+  public Optional<Integer> typedWhole(String name, int least, int most) {
+    return typedAsNumber(name) ? whole(name, least, most) : Optional.empty();
+  }
+
+  /** Turns a text that reads as a number into one; reports one that does not. */
+  private boolean typedAsNumber(String name) {
+    if (!(member(name) instanceof JsonValue.JsonString text)) {
+      return true;
+    }
+    String typed = text.value().strip();
+    if (typed.isEmpty()) {
+      return false;
+    }
+    if (!NUMBER.matcher(typed).matches()) {
+      problem(
+          name,
+          "\"" + typed + "\" is not a number.",
+          typed.indexOf(',') > 0
+              ? "Write decimals with a point, such as \"1.5\"."
+              : "Write digits, such as \"12\" or \"1.5\".");
+      return false;
+    }
+    numbers.put(name, new JsonValue.JsonNumber(new BigDecimal(typed), text.at()));
+    return true;
   }
 
   /**
@@ -393,7 +456,7 @@ public final class Fields {
 
   private JsonValue member(String name) {
     known.add(name);
-    JsonValue value = object.members().get(name);
+    JsonValue value = numbers.getOrDefault(name, object.members().get(name));
     return value instanceof JsonValue.JsonNull ? null : value;
   }
 

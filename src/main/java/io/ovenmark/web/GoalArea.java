@@ -1,24 +1,35 @@
 package io.ovenmark.web;
 
 import io.ovenmark.desk.Desk;
+import io.ovenmark.desk.GoalForm;
+import io.ovenmark.desk.KeepGoal;
 import io.ovenmark.desk.ListGoals;
 import io.ovenmark.desk.ShowGoal;
 
 /** Goals: what a formula is to reach. */
 final class GoalArea implements Area {
   private final Desk desk;
+  private final Opening opening;
 
-  GoalArea(Desk desk) {
+  GoalArea(Desk desk, Opening opening) {
     this.desk = desk;
+    this.opening = opening;
   }
 
   @Override
   public void addTo(Routes routes) {
     routes
         .question("goals", context -> new ListGoals(Asked.desk(desk, context)).call())
-        .question(
-            "goal",
+        .question("goals/standing", context -> new ListGoals(Asked.desk(desk, context)).standing())
+        .question("goal", context -> new ShowGoal(Asked.desk(desk, context)).call(Asked.text(context, "goal")))
+        .question("goal/page", context -> new ShowGoal(Asked.desk(desk, context)).page(Asked.text(context, "goal")))
+        .question("goal/others", context -> new ShowGoal(Asked.desk(desk, context)).others(Asked.text(context, "goal")))
+        .order(
+            "goal/try", context -> new KeepGoal(Asked.desk(desk, context)).look(Asked.order(context, GoalForm.class)))
+        .order(
+            "goal/save",
             context ->
-                new ShowGoal(Asked.desk(desk, context)).call(Asked.text(context, "goal")));
+                new KeepGoal(Asked.desk(desk, context))
+                    .call(Asked.order(context, GoalForm.class), opening.by().get()));
   }
 }

@@ -19,13 +19,25 @@ final class Site {
   static final List<String> PAGES =
       List.of(
           "/",
+          "/search",
           "/begin",
           "/carry/{formula}/{variant}",
           "/formulas/{formula}",
           "/worksheet/{formula}",
           "/worksheet/{formula}/{variant}",
+          "/beside",
           "/bakes/{formula}/{bake}",
-          "/drafts/{draft}");
+          "/preferences",
+          "/phone",
+          "/drafts/{draft}",
+          "/pantry",
+          "/new-food",
+          "/new-goal",
+          "/food-table",
+          "/pantry/{food}",
+          "/goals",
+          "/goals/{goal}",
+          "/notebook");
 
   private static final String OWN = "io/ovenmark/web/site/";
   private static final String LIBRARY = "lib/lit-html/";

@@ -71,12 +71,15 @@ public final class Viewer implements AutoCloseable {
     return List.of(
         tasks,
         new FormulaArea(desk),
+        new SearchArea(desk, tasks),
         new DraftArea(desk, opening.by()),
         new BakeArea(desk),
-        new PantryArea(desk),
-        new GoalArea(desk),
+        new PhotoArea(desk, opening),
         new BeginArea(desk),
-        new ActsArea(desk, opening));
+        new ActsArea(desk, opening),
+        new PantryArea(desk, opening),
+        new GoalArea(desk, opening),
+        new NotebookArea(desk, opening));
   }
 
   private static void configure(
