@@ -1,4 +1,4 @@
-// The lines of a draft: food, amount as typed, what that weighs now and weighed before, flour, note.
+// The lines of a draft: food, amount as typed, what that weighs now and before, flour, note.
 
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import {live} from "/lib/lit-html/directives/live.js";
