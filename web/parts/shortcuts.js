@@ -10,7 +10,7 @@ export function runShortcut(event, shortcuts) {
   if (event.defaultPrevented || event.ctrlKey || event.metaKey || event.altKey || event.repeat) {
     return;
   }
-  const found = shortcuts.find((each) => each.key === event.key);
+  const found = shortcuts.find((each) => each.run && each.key === event.key);
   if (found) {
     event.preventDefault();
     found.run();

@@ -31,6 +31,8 @@ const BASES = [
 ];
 
 export const worksheetView = {
+  rereads: true,
+
   load: ({parts}, {signal}) => api.sheet(parts.address, signal),
 
   title: (sheet) => `${sheet.name} ${revisionName(sheet)}, worksheet`,

@@ -32,7 +32,7 @@ class ArrowsTest {
   private static final Set<String> CHANGE = with(RECORDS, "change");
   private static final Set<String> FIGURES = with(CHANGE, "worksheet", "goal");
   private static final Set<String> DESK =
-      with(FIGURES, "compare", "notebook", "paste", "photo", "desk");
+      with(FIGURES, "compare", "notebook", "paste", "photo", "search", "desk");
 
   /** For each package those that it may use besides itself. */
   private static final Map<String, Set<String>> MAY_USE =
@@ -50,6 +50,7 @@ class ArrowsTest {
               Map.entry("notebook", FIGURES),
               Map.entry("paste", with(BOTTOM, "formula", "pantry")),
               Map.entry("photo", RECORDS),
+              Map.entry("search", CHANGE),
               Map.entry("desk", DESK),
               Map.entry("demo", DESK),
               Map.entry("web", DESK),

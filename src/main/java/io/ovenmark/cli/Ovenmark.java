@@ -34,6 +34,7 @@ import picocli.CommandLine.Spec;
       ReviseCommand.class,
       TimelineCommand.class,
       CompareCommand.class,
+      FindCommand.class,
       VariantCommand.class,
       CarryCommand.class,
       BakeCommand.class,

@@ -45,6 +45,7 @@ public final class Desk implements AutoCloseable {
   private final Notebook notebook;
   private final Map<Key, Sheet> sheets;
   private final ShownUnits units;
+  private final SearchShelf searchShelf;
 
   /**
    * A formula worked out, with its goal.
@@ -70,11 +71,13 @@ public final class Desk implements AutoCloseable {
                 return size() > KEPT_SHEETS;
               }
             });
+    this.searchShelf = new SearchShelf(this);
   }
 
   private Desk(Desk desk, ShownUnits units) {
     this.notebook = desk.notebook;
     this.sheets = desk.sheets;
+    this.searchShelf = desk.searchShelf;
     this.units = units;
   }
 
@@ -299,6 +302,34 @@ public final class Desk implements AutoCloseable {
     return workOut(formula, foods, goals, own, bakedYield);
   }
 
+  /**
+   * Works the newest formula of a line of history out with what that line has now, except for what
+   * is tried out.
+   *
+   * @param line the line of history
+   * @param formula its newest formula
+   * @param trial what is tried out
+   * @return the worksheet and the goal
+   */
+  Sheet tried(Address line, Formula formula, Trial trial) {
+    Contents here = notebook.latest(line);
+    Function<String, Optional<Food>> food = slug -> trial.food(slug).or(() -> here.food(slug));
+    Function<String, Optional<Goal>> goal = slug -> trial.goal(slug).or(() -> here.goal(slug));
+    Policy settings = trial.policy().orElseGet(() -> here.settings().policy());
+    Policy policy =
+        formula
+            .goal()
+            .flatMap(goal)
+            .flatMap(Goal::netCarbohydrate)
+            .map(net -> new Policy(settings.energy(), net))
+            .orElse(settings);
+    List<Bake> bakes =
+        here.formulaBlob(line.formula())
+            .map(blob -> bakesOf(blob.hex(), notebook.bakes(line.formula())))
+            .orElse(List.of());
+    return workOut(formula, food, goal, policy, BakedYield.measured(bakes));
+  }
+
   private static Sheet workOut(
       Formula formula,
       Function<String, Optional<Food>> foods,
@@ -361,6 +392,11 @@ public final class Desk implements AutoCloseable {
    */
   public static List<Bake> bakesOf(String blob, List<Bake> bakes) {
     return bakes.stream().filter(bake -> bake.blob().equals(blob)).toList();
+  }
+
+  /** What there is to search. */
+  SearchShelf searchShelf() {
+    return searchShelf;
   }
 
   @Override

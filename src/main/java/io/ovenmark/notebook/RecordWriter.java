@@ -89,17 +89,41 @@ public final class RecordWriter {
       Address line, Bake before, Bake after, Map<String, byte[]> pictures, String note, By by) {
     SortedMap<String, byte[]> files = new TreeMap<>(pictures);
     files.put(after.path(), BakeCodec.write(after));
-    Contents contents = notebook.latest(line);
-    BlobId known =
-        contents
-            .blob(before.path())
-            .filter(
-                blob ->
-                    contents.bake(before.formula(), before.path()).equals(Optional.of(before)))
-            .orElseThrow(() -> changed(before.path()));
     SortedMap<String, Optional<BlobId>> expected = fresh(pictures.keySet());
-    expected.put(after.path(), Optional.of(known));
+    expected.put(after.path(), Optional.of(known(notebook.latest(line), before)));
     put(line.branch(), files, expected, note, by);
+  }
+
+  /**
+   * Commits a bake without some of its pictures, and deletes their files.
+   *
+   * @param line the line of history on whose branch the bake is kept
+   * @param before the bake as it was read
+   * @param after the bake as it shall be
+   * @param pictures paths of the files to be deleted
+   * @param note for the commit
+   * @param by who and when
+   * @return a commit that still has them
+   * @throws Refusal when somebody changed the bake or a picture meanwhile
+   */
+  public CommitId removePhotos(
+      Address line, Bake before, Bake after, Set<String> pictures, String note, By by) {
+    Contents contents = notebook.latest(line);
+    SortedMap<String, byte[]> files = single(after.path(), BakeCodec.write(after));
+    SortedMap<String, Optional<BlobId>> expected =
+        single(after.path(), Optional.of(known(contents, before)));
+    pictures.forEach(path -> expected.put(path, contents.blob(path)));
+    put(line.branch(), files, expected, note, by);
+    return contents.commit();
+  }
+
+  /** The content of a bake that is still as it was read. */
+  private static BlobId known(Contents contents, Bake before) {
+    return contents
+        .blob(before.path())
+        .filter(
+            blob -> contents.bake(before.formula(), before.path()).equals(Optional.of(before)))
+        .orElseThrow(() -> changed(before.path()));
   }
 
   private static SortedMap<String, Optional<BlobId>> fresh(Set<String> paths) {
@@ -186,10 +210,23 @@ public final class RecordWriter {
    * @throws Refusal when somebody changed it meanwhile, or a new one exists already
    */
   public void saveGoal(Goal goal, Optional<Goal> before, String note, By by) {
+    saveGoal(Address.latest(goal.slug(), Optional.empty()), goal, before, note, by);
+  }
+
+  /**
+   * Commits a goal to a line of history.
+   *
+   * @param line the line; any formula stands for the main line
+   * @param goal the goal
+   * @param before what the writer saw; empty for a new one
+   * @param note for the commit
+   * @param by who and when
+   */
+  public void saveGoal(Address line, Goal goal, Optional<Goal> before, String note, By by) {
     String path = Layout.goal(goal.slug());
-    Contents contents = notebook.latest();
+    Contents contents = notebook.latest(line);
     put(
-        Layout.MAIN,
+        line.branch(),
         single(path, GoalCodec.write(goal)),
         single(path, seen(contents, path, before, contents::goal, goal.slug())),
         note,
@@ -217,18 +254,25 @@ public final class RecordWriter {
   }
 
   /**
-   * Commits changed settings of the notebook.
+   * Commits changed settings of the notebook to a line of history, whose figures follow its own.
    *
+   * @param line the line; any formula stands for the main line
    * @param settings the settings
+   * @param before what the writer saw
    * @param note for the commit
    * @param by who and when
+   * @throws Refusal when somebody changed them meanwhile
    */
-  public void saveSettings(NotebookSettings settings, String note, By by) {
-    Optional<BlobId> known = notebook.latest().blob(Layout.SETTINGS);
+  public void saveSettings(
+      Address line, NotebookSettings settings, NotebookSettings before, String note, By by) {
+    Contents contents = notebook.latest(line);
+    if (!contents.settings().equals(before)) {
+      throw changed(Layout.SETTINGS);
+    }
     put(
-        Layout.MAIN,
+        line.branch(),
         single(Layout.SETTINGS, settings.write()),
-        single(Layout.SETTINGS, known),
+        single(Layout.SETTINGS, contents.blob(Layout.SETTINGS)),
         note,
         by);
   }
@@ -295,7 +339,7 @@ public final class RecordWriter {
     return notebook.store().configuredAuthor();
   }
 
-  /** Commits files that are still as the writer saw them. */
+  /** Commits files that are still as the writer saw them; those without bytes are deleted. */
   private void put(
       String branch,
       SortedMap<String, byte[]> files,
@@ -306,10 +350,13 @@ public final class RecordWriter {
     while (true) {
       CommitId head = notebook.head(branch);
       Contents contents = notebook.at(head);
-      seen.forEach((path, blob) -> refuseMoved(path, blob, contents.blob(path), files.get(path)));
+      seen.forEach(
+          (path, blob) ->
+              refuseMoved(
+                  path, blob, contents.blob(path), Optional.ofNullable(files.get(path))));
       Write write = Write.to(branch, Optional.of(head), by.author(), by.time(), message);
-      for (Map.Entry<String, byte[]> file : files.entrySet()) {
-        write = write.put(file.getKey(), file.getValue());
+      for (String path : seen.keySet()) {
+        write = files.containsKey(path) ? write.put(path, files.get(path)) : write.delete(path);
       }
       if (!(notebook.store().write(write) instanceof WriteOutcome.Moved)) {
         return;
@@ -318,8 +365,8 @@ public final class RecordWriter {
   }
 
   private void refuseMoved(
-      String path, Optional<BlobId> seen, Optional<BlobId> now, byte[] wanted) {
-    if (now.equals(seen) || now.equals(Optional.of(notebook.blobOf(wanted)))) {
+      String path, Optional<BlobId> seen, Optional<BlobId> now, Optional<byte[]> wanted) {
+    if (now.equals(seen) || now.equals(wanted.map(notebook::blobOf))) {
       return;
     }
     if (seen.isEmpty()) {

@@ -2,6 +2,7 @@ package io.ovenmark.desk;
 
 import static io.ovenmark.notebook.NotebookFixture.piece;
 
+import io.ovenmark.bake.Piece;
 import io.ovenmark.notebook.FormulaFixture;
 import io.ovenmark.notebook.NotebookFixture;
 import io.ovenmark.notebook.RecordWriter;
@@ -83,6 +84,11 @@ final class LupinBench implements AutoCloseable {
 
   FormulaFixture bun() {
     return fixture.formula(BUN);
+  }
+
+  /** A piece that is gummy. */
+  static Piece gummy() {
+    return piece("a", 190, 25, 90, 82, 30, "gummy crumb");
   }
 
   /** Another label of the bun's flour, on the main line. */
