@@ -134,6 +134,7 @@ export const waitingPhotos = (formula, bake, signal) =>
   ask("photo/waiting", {formula, bake}, signal);
 export const drafts = (signal) => ask("drafts", {}, signal);
 export const draft = (id, signal) => ask("draft", {id}, signal);
+export const draftState = (id, signal) => ask("draft/state", {id}, signal);
 export const foods = (words, signal) => ask("foods", {words}, signal);
 export const food = (slug, signal) => ask("food", {food: slug}, signal);
 export const copyOf = (address, signal) => ask("copy", {address}, signal);
