@@ -135,3 +135,8 @@ export const undoing = (line, signal) => ask("undo", {line}, signal);
 export const goals = (signal) => ask("goals", {}, signal);
 export const goal = (slug, signal) => ask("goal", {goal: slug}, signal);
 export const task = (id, signal) => ask("task", {task: id}, signal);
+export const bakeStart = (address, signal) => ask("bake/start", {address}, signal);
+export const bakeForm = (formula, id, units, signal) =>
+  ask("bake/form", {formula, id, ...units}, signal);
+export const bakeDraft = (id, signal) => ask("bake/draft", {id}, signal);
+export const unfinishedBakes = (formula, signal) => ask("bake/unfinished", {formula}, signal);

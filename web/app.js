@@ -40,6 +40,10 @@ const routes = [
     /^\/bakes\/(?<formula>[^/]+)\/(?<bake>[^/]+)$/,
     () => import("/views/bake.js").then((m) => m.bakeView),
   ],
+  [
+    /^\/record\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/record.js").then((m) => m.recordView),
+  ],
   [/^\/beside$/, () => import("/views/photos.js").then((m) => m.besideView)],
   [/^\/drafts\/(?<draft>[^/]+)$/, () => import("/views/edit.js").then((m) => m.editView)],
 ];
@@ -211,6 +215,15 @@ onReturn(() => {
     tools.again();
   }
 });
+
+// Timers of bakes go on after a reload of any page.
+try {
+  if (Object.keys(localStorage).some((name) => name.startsWith("ovenmark.bake."))) {
+    import("/parts/timer-watch.js").then((m) => m.watchKept());
+  }
+} catch {
+  // A browser that keeps nothing has no timers to take up.
+}
 
 history.scrollRestoration = "manual";
 show();

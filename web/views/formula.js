@@ -12,6 +12,7 @@ import {defaultPins, editedAddress, entryOf} from "/parts/history.js";
 import {lineTable} from "/parts/lines.js";
 import {spine} from "/parts/spine.js";
 import {trendStrip} from "/parts/trends.js";
+import {unfinishedOf} from "/parts/unfinished-bakes.js";
 import {fieldTable, goalChanges, methodDiff} from "/parts/wording.js";
 import {problemList, refused} from "/views/failure.js";
 
@@ -72,7 +73,7 @@ export const formulaView = {
         </details>
       </section>
       <section class="answer" aria-label="Comparison">
-        ${revisionActs(onTimeline(timeline, pins.to), tools)}
+        ${revisionActs(onTimeline(timeline, pins.to), tools)} ${unfinishedOf(timeline.formula)}
         ${trendStrip(timeline, pins, comparison)}
         ${comparison ? answer(comparison, pins, chosen, to) : nothing}
         ${failure ? html`<div class="comparison">${refused(failure)}</div>` : nothing}
