@@ -1,5 +1,6 @@
 package io.ovenmark.desk;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import io.ovenmark.bake.BakeForm;
 import java.util.List;
 
@@ -57,7 +58,7 @@ public final class BakeFormViews {
       OvenSetting setting,
       List<WriteViews.RevisionView> revisions,
       LastBake lastBake,
-      List<FormulaDraft> drafts,
+      List<DraftViews.DraftEntry> drafts,
       List<Unfinished> unfinished,
       Words words) {}
 
@@ -86,16 +87,6 @@ public final class BakeFormViews {
    * @param setting temperature, time and place
    */
   public record LastPiece(String id, OvenSetting setting) {}
-
-  /**
-   * A draft of the formula.
-   *
-   * @param id its name
-   * @param time when it was kept last
-   * @param author by whom
-   * @param base address of the revision that it began from
-   */
-  public record FormulaDraft(String id, String time, String author, String base) {}
 
   /**
    * A bake that is being typed.
@@ -199,7 +190,7 @@ public final class BakeFormViews {
       Double bakedPercent,
       String bakedUnknown,
       FigureSet perPiece,
-      FigureSet per100GBaked,
+      @JsonProperty("per_100_g_baked") FigureSet per100GBaked,
       List<FigureSet> weighedPieces,
       List<String> remarks,
       List<String> cautions,
