@@ -21,6 +21,7 @@ const LOADING_AFTER_MS = 300;
 //   rereads?                        true when load may be called again at any time, because nobody
 //                                   types there: done when other units are preferred
 const routes = [
+  [/^\/phone$/, () => import("/views/phone.js").then((m) => m.phoneView)],
   [
     /^\/preferences$/,
     () => import("/views/preferences.js").then((m) => m.preferencesView),
@@ -31,6 +32,7 @@ const routes = [
     /^\/carry\/(?<formula>[^/]+)\/(?<variant>[^/]+)$/,
     () => import("/views/carry.js").then((m) => m.carryView),
   ],
+  [/^\/search$/, () => import("/views/search.js").then((m) => m.searchView)],
   [/^\/formulas\/(?<formula>[^/]+)$/, () => import("/views/formula.js").then((m) => m.formulaView)],
   [
     /^\/worksheet\/(?<address>[^/]+(?:\/[^/]+)?)$/,
@@ -40,14 +42,32 @@ const routes = [
     /^\/bakes\/(?<formula>[^/]+)\/(?<bake>[^/]+)$/,
     () => import("/views/bake.js").then((m) => m.bakeView),
   ],
+  [/^\/pantry$/, () => import("/views/pantry.js").then((m) => m.pantryView)],
+  [/^\/pantry\/(?<food>[^/]+)$/, () => import("/views/food.js").then((m) => m.foodView)],
+  [/^\/new-food$/, () => import("/views/food.js").then((m) => m.newFoodView)],
+  [/^\/food-table$/, () => import("/views/food-table.js").then((m) => m.foodTableView)],
+  [/^\/goals$/, () => import("/views/goals.js").then((m) => m.goalsView)],
+  [/^\/goals\/(?<goal>[^/]+)$/, () => import("/views/goal.js").then((m) => m.goalView)],
+  [/^\/new-goal$/, () => import("/views/goal.js").then((m) => m.newGoalView)],
+  [/^\/notebook$/, () => import("/views/notebook.js").then((m) => m.notebookView)],
   [/^\/beside$/, () => import("/views/photos.js").then((m) => m.besideView)],
   [/^\/drafts\/(?<draft>[^/]+)$/, () => import("/views/edit.js").then((m) => m.editView)],
 ];
 const missing = () => import("/views/missing.js").then((m) => m.missingView);
 
-// What the header leads to: the notebook, then what is this browser's own.
-const sections = [["/", "Formulas"]];
-const ownTools = [["/preferences", "Preferences"]];
+// What the header leads to of the notebook.
+const sections = [
+  ["/", "Formulas"],
+  ["/search", "Search"],
+  ["/pantry", "Pantry"],
+  ["/goals", "Goals"],
+  ["/notebook", "Notebook"],
+];
+// What is this browser's own.
+const ownTools = [
+  ["/phone", "Phone"],
+  ["/preferences", "Preferences"],
+];
 
 const content = document.getElementById("content");
 let current = null;
