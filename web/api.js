@@ -2,9 +2,13 @@
 
 import {preferences} from "/preferences.js";
 
+const UNPAIRED = "unpaired";
 const listeners = new Set();
 
-/** Calls back with true after each answer, and with false when there was none. */
+/**
+ * Calls back after each question or order with "answered", with "unpaired" when this device has no
+ * right to an answer any more, and with "silent" when there was none.
+ */
 export function onAnswer(listener) {
   listeners.add(listener);
 }
@@ -66,6 +70,10 @@ export function order(name, carried = {}, signal) {
   });
 }
 
+function tell(outcome) {
+  listeners.forEach((listener) => listener(outcome));
+}
+
 async function answered(where, options) {
   let response;
   let answer;
@@ -76,10 +84,10 @@ async function answered(where, options) {
     if (options.signal?.aborted) {
       throw thrown;
     }
-    listeners.forEach((listener) => listener(false));
+    tell(SILENT.reason);
     throw new Failure(SILENT);
   }
-  listeners.forEach((listener) => listener(true));
+  tell(answer.reason === UNPAIRED && !response.ok ? UNPAIRED : "answered");
   if (!response.ok) {
     throw new Failure(answer);
   }
@@ -126,6 +134,7 @@ export const waitingPhotos = (formula, bake, signal) =>
   ask("photo/waiting", {formula, bake}, signal);
 export const drafts = (signal) => ask("drafts", {}, signal);
 export const draft = (id, signal) => ask("draft", {id}, signal);
+export const draftState = (id, signal) => ask("draft/state", {id}, signal);
 export const foods = (words, signal) => ask("foods", {words}, signal);
 export const food = (slug, signal) => ask("food", {food: slug}, signal);
 export const copyOf = (address, signal) => ask("copy", {address}, signal);
@@ -134,6 +143,14 @@ export const publishing = (address, signal) => ask("publish", {address}, signal)
 export const undoing = (line, signal) => ask("undo", {line}, signal);
 export const goals = (signal) => ask("goals", {}, signal);
 export const goal = (slug, signal) => ask("goal", {goal: slug}, signal);
+export const allFoods = (signal) => ask("foods", {all: true}, signal);
+export const foodPage = (food, line, signal) => ask("food/page", {food, line}, signal);
+export const goalPage = (goal, signal) => ask("goal/page", {goal}, signal);
+export const goalOthers = (goal, signal) => ask("goal/others", {goal}, signal);
+export const goalStandings = (signal) => ask("goals/standing", {}, signal);
+export const notebook = (signal) => ask("notebook", {}, signal);
+export const kitchen = (signal) => ask("kitchen", {}, signal);
+export const phone = (signal) => ask("phone", {}, signal);
 export const task = (id, signal) => ask("task", {task: id}, signal);
 export const spine = (line, signal) => ask("timeline/spine", {line}, signal);
 export const rows = (of, signal) => ask("timeline/rows", {of: of.join(",")}, signal);

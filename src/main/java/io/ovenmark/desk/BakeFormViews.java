@@ -57,7 +57,7 @@ public final class BakeFormViews {
       OvenSetting setting,
       List<WriteViews.RevisionView> revisions,
       LastBake lastBake,
-      List<FormulaDraft> drafts,
+      List<DraftViews.DraftEntry> drafts,
       List<Unfinished> unfinished,
       Words words) {}
 
@@ -86,16 +86,6 @@ public final class BakeFormViews {
    * @param setting temperature, time and place
    */
   public record LastPiece(String id, OvenSetting setting) {}
-
-  /**
-   * A draft of the formula.
-   *
-   * @param id its name
-   * @param time when it was kept last
-   * @param author by whom
-   * @param base address of the revision that it began from
-   */
-  public record FormulaDraft(String id, String time, String author, String base) {}
 
   /**
    * A bake that is being typed.

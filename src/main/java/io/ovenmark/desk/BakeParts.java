@@ -162,6 +162,30 @@ final class BakeParts {
     return BakeRemarks.of(bake.pieces(), cool && containsEgg(bake, line), desk.units());
   }
 
+  /**
+   * A revision with the content that was baked: the one that the bake names, else another.
+   *
+   * @throws Refusal when there is none any more
+   */
+  Revision baked(Bake bake) {
+    for (Address line : notebook.lines(bake.formula())) {
+      if (notebook.newestIfAny(line).isPresent()) {
+        Optional<Revision> found =
+            notebook.revisions(line).stream()
+                .filter(revision -> revision.blob().hex().equals(bake.blob()))
+                .reduce((first, last) -> last);
+        if (found.isPresent()) {
+          return found.get();
+        }
+      }
+    }
+    throw new Refusal(
+        Refusal.Reason.NOT_FOUND,
+        bake.address(),
+        "What was baked as " + bake.address() + " is on no line of history any more.",
+        "Its measures can be changed all the same.");
+  }
+
   private boolean containsEgg(Bake bake, Address line) {
     Optional<Revision> baked =
         notebook.revisions(line).stream()

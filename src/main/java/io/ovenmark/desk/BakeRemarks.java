@@ -29,6 +29,7 @@ final class BakeRemarks {
    * The remarks.
    *
    * @param egg whether the formula contains egg
+   * @param units the units of the reader
    */
   static List<String> of(List<Piece> pieces, boolean egg, ShownUnits units) {
     List<String> remarks = new ArrayList<>();

@@ -54,23 +54,29 @@ public final class WorkOutBake {
    * @throws io.ovenmark.notebook.Refusal when there is no such revision
    */
   public BakeFormViews.BakeFigures call(Address address, BakeForm form, By by) {
-    return call(address, form, Optional.empty(), by);
+    requireNonNull(form, "form");
+    return figures(desk.notebook().revision(address), form, Optional.empty(), by);
   }
 
   /**
    * Works changes of a recorded bake out.
    *
-   * @param address the revision that was baked
-   * @param form what was typed so far
-   * @param before the bake that the form was filled with
+   * @param formula slug of the formula
+   * @param id the bake's name
+   * @param typed the form, and what it was filled with
    * @param by who types, and when
    * @return the figures; unknown where nothing was measured
-   * @throws io.ovenmark.notebook.Refusal when there is no such revision
+   * @throws io.ovenmark.notebook.Refusal when the content that was baked is on no line of history
    */
   public BakeFormViews.BakeFigures call(
-      Address address, BakeForm form, Optional<Bake> before, By by) {
-    requireNonNull(form, "form");
-    Revision revision = desk.notebook().revision(address);
+      String formula, String id, ChangeBake.Typed typed, By by) {
+    Bake before = ChangeBake.base(Asked.slug("formula", formula), id, typed.base());
+    BakeForm form = typed.form();
+    return figures(new BakeParts(desk).baked(before), form, Optional.of(before), by);
+  }
+
+  private BakeFormViews.BakeFigures figures(
+      Revision revision, BakeForm form, Optional<Bake> before, By by) {
     Worksheet raw = desk.sheet(revision, List.of()).worksheet();
     BakeFormReader.Reading read = BakeFormReader.read(form, before, clock(by));
     List<Piece> pieces = read.pieces();
