@@ -2,9 +2,13 @@
 
 import {preferences} from "/preferences.js";
 
+const UNPAIRED = "unpaired";
 const listeners = new Set();
 
-/** Calls back with true after each answer, and with false when there was none. */
+/**
+ * Calls back after each question or order with "answered", with "unpaired" when this device has no
+ * right to an answer any more, and with "silent" when there was none.
+ */
 export function onAnswer(listener) {
   listeners.add(listener);
 }
@@ -66,6 +70,10 @@ export function order(name, carried = {}, signal) {
   });
 }
 
+function tell(outcome) {
+  listeners.forEach((listener) => listener(outcome));
+}
+
 async function answered(where, options) {
   let response;
   let answer;
@@ -76,10 +84,10 @@ async function answered(where, options) {
     if (options.signal?.aborted) {
       throw thrown;
     }
-    listeners.forEach((listener) => listener(false));
+    tell(SILENT.reason);
     throw new Failure(SILENT);
   }
-  listeners.forEach((listener) => listener(true));
+  tell(answer.reason === UNPAIRED && !response.ok ? UNPAIRED : "answered");
   if (!response.ok) {
     throw new Failure(answer);
   }
@@ -134,9 +142,24 @@ export const publishing = (address, signal) => ask("publish", {address}, signal)
 export const undoing = (line, signal) => ask("undo", {line}, signal);
 export const goals = (signal) => ask("goals", {}, signal);
 export const goal = (slug, signal) => ask("goal", {goal: slug}, signal);
+export const allFoods = (signal) => ask("foods", {all: true}, signal);
+export const foodPage = (food, line, signal) => ask("food/page", {food, line}, signal);
+export const goalPage = (goal, signal) => ask("goal/page", {goal}, signal);
+export const goalOthers = (goal, signal) => ask("goal/others", {goal}, signal);
+export const goalStandings = (signal) => ask("goals/standing", {}, signal);
+export const notebook = (signal) => ask("notebook", {}, signal);
+export const kitchen = (signal) => ask("kitchen", {}, signal);
+export const phone = (signal) => ask("phone", {}, signal);
 export const task = (id, signal) => ask("task", {task: id}, signal);
 export const bakeStart = (address, signal) => ask("bake/start", {address}, signal);
 export const bakeForm = (formula, id, units, signal) =>
   ask("bake/form", {formula, id, ...units}, signal);
 export const bakeDraft = (id, signal) => ask("bake/draft", {id}, signal);
 export const unfinishedBakes = (formula, signal) => ask("bake/unfinished", {formula}, signal);
+export const spine = (line, signal) => ask("timeline/spine", {line}, signal);
+export const rows = (of, signal) => ask("timeline/rows", {of: of.join(",")}, signal);
+export const filtered = (line, filter, signal) =>
+  ask("timeline/filter", {line, ...filter}, signal);
+export const trends = (line, figures, pins, signal) =>
+  ask("trends", {line, figures: figures.join(","), ...pins}, signal);
+export const search = (filter, formula, signal) => ask("search", {...filter, formula}, signal);

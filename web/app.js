@@ -21,6 +21,7 @@ const LOADING_AFTER_MS = 300;
 //   rereads?                        true when load may be called again at any time, because nobody
 //                                   types there: done when other units are preferred
 const routes = [
+  [/^\/phone$/, () => import("/views/phone.js").then((m) => m.phoneView)],
   [
     /^\/preferences$/,
     () => import("/views/preferences.js").then((m) => m.preferencesView),
@@ -31,6 +32,7 @@ const routes = [
     /^\/carry\/(?<formula>[^/]+)\/(?<variant>[^/]+)$/,
     () => import("/views/carry.js").then((m) => m.carryView),
   ],
+  [/^\/search$/, () => import("/views/search.js").then((m) => m.searchView)],
   [/^\/formulas\/(?<formula>[^/]+)$/, () => import("/views/formula.js").then((m) => m.formulaView)],
   [
     /^\/worksheet\/(?<address>[^/]+(?:\/[^/]+)?)$/,
@@ -44,14 +46,32 @@ const routes = [
     /^\/record\/(?<address>[^/]+(?:\/[^/]+)?)$/,
     () => import("/views/record.js").then((m) => m.recordView),
   ],
+  [/^\/pantry$/, () => import("/views/pantry.js").then((m) => m.pantryView)],
+  [/^\/pantry\/(?<food>[^/]+)$/, () => import("/views/food.js").then((m) => m.foodView)],
+  [/^\/new-food$/, () => import("/views/food.js").then((m) => m.newFoodView)],
+  [/^\/food-table$/, () => import("/views/food-table.js").then((m) => m.foodTableView)],
+  [/^\/goals$/, () => import("/views/goals.js").then((m) => m.goalsView)],
+  [/^\/goals\/(?<goal>[^/]+)$/, () => import("/views/goal.js").then((m) => m.goalView)],
+  [/^\/new-goal$/, () => import("/views/goal.js").then((m) => m.newGoalView)],
+  [/^\/notebook$/, () => import("/views/notebook.js").then((m) => m.notebookView)],
   [/^\/beside$/, () => import("/views/photos.js").then((m) => m.besideView)],
   [/^\/drafts\/(?<draft>[^/]+)$/, () => import("/views/edit.js").then((m) => m.editView)],
 ];
 const missing = () => import("/views/missing.js").then((m) => m.missingView);
 
-// What the header leads to: the notebook, then what is this browser's own.
-const sections = [["/", "Formulas"]];
-const ownTools = [["/preferences", "Preferences"]];
+// What the header leads to of the notebook.
+const sections = [
+  ["/", "Formulas"],
+  ["/search", "Search"],
+  ["/pantry", "Pantry"],
+  ["/goals", "Goals"],
+  ["/notebook", "Notebook"],
+];
+// What is this browser's own.
+const ownTools = [
+  ["/phone", "Phone"],
+  ["/preferences", "Preferences"],
+];
 
 const content = document.getElementById("content");
 let current = null;
@@ -81,13 +101,14 @@ function decoded(text) {
 
 /**
  * Goes to another address of the viewer.
- * With replace the step back skips the present one. On the same page focus and scroll stay.
+ * With replace the step back skips the present one; with anew nothing that was loaded is used again.
+ * On the same page focus and scroll stay.
  */
-function go(address, {replace = false} = {}) {
+function go(address, {replace = false, anew = false} = {}) {
   const url = new URL(address, location.href);
   history.replaceState({scroll: scrollY}, "");
   history[replace ? "replaceState" : "pushState"]({scroll: 0}, "", url);
-  return show({keep: current?.place.path === url.pathname, scroll: 0});
+  return show({keep: current?.place.path === url.pathname, scroll: 0, anew});
 }
 
 /** Shows what the browser's address asks for. */
@@ -130,7 +151,7 @@ async function show({keep = false, scroll = 0, anew = false} = {}) {
 
 const tools = {
   go,
-  again: () => show({keep: true, scroll: scrollY}),
+  again: () => show({keep: true, scroll: scrollY, anew: true}),
   redraw: () => current && drawCurrent(),
 };
 

@@ -122,7 +122,8 @@ async function restore(subject, tools) {
   if (written) {
     committed(written);
     const {formula, variant, address} = written.revision;
-    await tools.go(formulaPage(formula, {line: variant, from: written.before, to: address}));
+    const page = formulaPage(formula, {line: variant, from: written.before, to: address});
+    await tools.go(page, {anew: true});
   }
 }
 
@@ -219,7 +220,7 @@ async function fork(subject, tools) {
       text: [`Forked ${variant} from ${name}.`, ...written.remarks].join(" "),
       link: [worksheetPage(address), `Worksheet of ${short(address)}`],
     });
-    await tools.go(formulaPage(formula, {line: variant}));
+    await tools.go(formulaPage(formula, {line: variant}), {anew: true});
   }
 }
 
@@ -265,7 +266,7 @@ async function undo(subject, tools) {
   });
   await (own && own.address === null
     ? tools.go("/")
-    : tools.go(formulaPage(subject.formula, {line: subject.variant})));
+    : tools.go(formulaPage(subject.formula, {line: subject.variant}), {anew: true}));
 }
 
 function formulasNow(formulas) {

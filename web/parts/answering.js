@@ -11,14 +11,19 @@ const place = document.getElementById("answering");
 const listeners = new Set();
 let timer = null;
 let wait = FIRST_WAIT_MS;
+let unpaired = false;
 
 /** Calls back when the viewer answers again after it did not. */
 export function onReturn(listener) {
   listeners.add(listener);
 }
 
-onAnswer((answered) => {
-  if (answered) {
+onAnswer((outcome) => {
+  if (outcome === "unpaired") {
+    stop();
+    unpaired = true;
+    drawUnpaired();
+  } else if (outcome === "answered") {
     back();
   } else if (timer === null) {
     wait = FIRST_WAIT_MS;
@@ -42,13 +47,32 @@ async function tryNow() {
 }
 
 function back() {
-  if (timer === null) {
+  if (timer === null && !unpaired) {
     return;
   }
-  clearTimeout(timer);
-  timer = null;
+  stop();
+  unpaired = false;
   render(nothing, place);
   listeners.forEach((listener) => listener());
+}
+
+function stop() {
+  clearTimeout(timer);
+  timer = null;
+}
+
+// In a page of its own, so that what was typed here stays until this device is paired again.
+function drawUnpaired() {
+  render(
+    html`<div class="notice warning">
+      <p>
+        <strong>This phone is no longer paired.</strong> What you typed is still here. Pair it
+        again, then come back to this page.
+      </p>
+      <a class="button" href="/pair" target="_blank" rel="noopener">Pair again</a>
+    </div>`,
+    place,
+  );
 }
 
 function draw() {

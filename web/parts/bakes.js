@@ -24,11 +24,11 @@ export function bakesOfBothSides(comparison) {
   const none = outcomes.from.length + outcomes.to.length === 0;
   return html`<section class="bakes">
     <h2>Bakes</h2>
+    ${besideLink(outcomes)}
     ${none
       ? html`<p class="quiet">Neither side was baked yet.</p>`
       : html`<div class="sides">
           ${side("from", from, outcomes.from)} ${side("to", to, outcomes.to)}
-          ${besideLink(outcomes)}
           <div class="outcome">
             ${notice(comparison)} ${outcomeTable(outcomes, `A ${from}`, `B ${to}`)}
             ${findingGroups(outcomes.findings)}

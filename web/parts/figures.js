@@ -133,7 +133,8 @@ function zoneOf(comparison, key, per) {
     : limit;
 }
 
-function plot(each, zone) {
+/** Before hollow, after filled, on one axis; the zone of a goal is shaded. */
+export function plot(each, zone) {
   const known = [each.from, each.to, zone?.at_least, zone?.at_most].filter(
     (value) => value !== null && value !== undefined,
   );

@@ -37,6 +37,12 @@ export function drawHeader(shown) {
   }
 }
 
+/** Asks anew whose notebook it is, after its settings were changed. */
+export function notebookChanged() {
+  asked = false;
+  drawHeader(last);
+}
+
 function draw() {
   render(
     html`<a class="name" href="/">Ovenmark</a>

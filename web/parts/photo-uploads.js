@@ -10,6 +10,8 @@ import {notice} from "/parts/notices.js";
 const AT_ONCE = 2;
 const PATIENCE_MS = 1500;
 const TRIES = 20;
+const ON_THE_WAY = ["waiting", "sending", "sent"];
+const NAMED_BY = 30;
 
 // What is on its way, by bake. It goes on when another page is opened.
 const desks = new Map();
@@ -43,7 +45,7 @@ class Uploads {
   }
 
   isBusy() {
-    return this.items.some((each) => ["waiting", "sending", "sent"].includes(each.state));
+    return this.items.some((each) => ON_THE_WAY.includes(each.state));
   }
 
   /** Asks once what was sent earlier and never added. */
@@ -279,7 +281,7 @@ export function uploadList(uploads) {
     ${waiting?.length > 0 ? leftover(uploads) : nothing}
     ${items.length > 0
       ? html`<ul class="uploads" aria-label="Photos on their way">
-          ${repeat(items, (each) => each, (each, at) => row(uploads, each, at))}
+          ${repeat(items, (each) => each, (each) => row(uploads, each))}
         </ul>`
       : nothing}`;
 }
@@ -305,47 +307,57 @@ function leftover(uploads) {
   </div>`;
 }
 
-function row(uploads, item, at) {
-  const id = `upload-${at}`;
-  const moving = ["waiting", "sending", "sent"].includes(item.state);
+function row(uploads, item) {
   return html`<li class=${item.state}>
-    <span class="upload-name" id=${id}>${item.name}</span>
-    ${moving
-      ? html`<progress
-            aria-labelledby=${id}
-            max="1"
-            .value=${item.state === "sent" ? 1 : item.share}
-          ></progress>
-          <span class="quiet">${step(item)}</span>
-          <button
-            type="button"
-            aria-label=${`Cancel ${item.name}`}
-            @click=${() => uploads.cancel(item)}
-          >
-            Cancel
-          </button>`
-      : html`<span class=${item.state === "failed" ? "problem" : "quiet"}>${outcome(item)}</span>
-          ${item.state === "failed" && item.problem.hint
-            ? html`<span class="quiet upload-hint">${item.problem.hint}</span>`
-            : nothing}
-          ${item.state === "added"
-            ? nothing
-            : html`<button
-                type="button"
-                aria-label=${`Try ${item.name} again`}
-                @click=${() => uploads.retry(item)}
-              >
-                Try again
-              </button>`}
-          <button
-            type="button"
-            class="plain"
-            aria-label=${`Dismiss ${item.name}`}
-            @click=${() => uploads.forget(item)}
-          >
-            Dismiss
-          </button>`}
+    ${ON_THE_WAY.includes(item.state) ? moving(uploads, item) : ended(uploads, item)}
   </li>`;
+}
+
+function moving(uploads, item) {
+  return html`<div class="upload-what">
+      <span class="upload-name">${item.name}</span> <span class="quiet">${step(item)}</span>
+      <progress
+        aria-label=${item.name}
+        max="1"
+        .value=${item.state === "sent" ? 1 : item.share}
+      ></progress>
+    </div>
+    <div class="upload-acts">
+      <button type="button" aria-label=${`Cancel ${item.name}`} @click=${() => uploads.cancel(item)}>
+        Cancel
+      </button>
+    </div>`;
+}
+
+function ended(uploads, item) {
+  const words = outcome(item);
+  const failed = item.state === "failed";
+  // Most sentences name the file themselves.
+  const named = words.includes(item.name.slice(0, NAMED_BY));
+  return html`<div class="upload-what">
+      ${named ? nothing : html`<span class="upload-name">${item.name}</span>`}
+      <span class=${failed ? "problem" : "quiet"}>${words}</span>
+      ${failed ? html`<span class="quiet">${item.problem.hint}</span>` : nothing}
+    </div>
+    <div class="upload-acts">
+      ${item.state === "added"
+        ? nothing
+        : html`<button
+            type="button"
+            aria-label=${`Try ${item.name} again`}
+            @click=${() => uploads.retry(item)}
+          >
+            Try again
+          </button>`}
+      <button
+        type="button"
+        class="plain"
+        aria-label=${`Dismiss ${item.name}`}
+        @click=${() => uploads.forget(item)}
+      >
+        Dismiss
+      </button>
+    </div>`;
 }
 
 function step({state, share}) {

@@ -32,10 +32,11 @@ export const carryView = {
     };
   },
 
-  title: ({name}) => `Carry over into ${name}`,
+  title: ({name, answer}) => `Carry over into ${answer.revision.variant}, ${name}`,
 
   draw: (data, place, tools) => html`<div class="page narrow carry">
-    <h1>Carry over into ${data.name}</h1>
+    <h1>Carry over into ${data.answer.revision.variant}</h1>
+    <p class="sub">${data.name}</p>
     ${data.failure
       ? html`<div class="refused" role="alert">${refused(data.failure)}</div>`
       : nothing}

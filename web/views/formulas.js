@@ -4,19 +4,25 @@ import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
 import {formulaPage, worksheetPage} from "/address.js";
 import {count, figure, fullDay} from "/format.js";
+import {draftList} from "/parts/drafts.js";
 import {goalMark} from "/parts/goal.js";
 import {problemList} from "/views/failure.js";
 
 export const formulasView = {
   rereads: true,
 
-  load: (place, {signal}) => api.formulas(signal),
+  async load(place, {signal}) {
+    const [list, {drafts}] = await Promise.all([api.formulas(signal), api.drafts(signal)]);
+    return {list, drafts};
+  },
 
-  title: (list) => list.title,
+  title: ({list}) => list.title,
 
-  draw: (list) => html`<div class="page formulas">
+  draw: ({list, drafts}, place, tools) => html`<div class="page formulas">
     <h1>${list.title}</h1>
-    ${list.formulas.length === 0 ? empty() : html`${ways()} ${table(list)}`}
+    ${list.formulas.length === 0
+      ? html`${empty()} ${draftList(drafts, tools)}`
+      : html`${ways()} ${draftList(drafts, tools)} ${table(list)}`}
   </div>`,
 };
 

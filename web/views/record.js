@@ -300,7 +300,7 @@ function recordBar(data) {
         </p>`
       : nothing}
     <div class="record-acts">
-      <button type="button" class="main" ?disabled=${data.recording}
+      <button type="button" id="record" class="main" ?disabled=${data.recording}
         @click=${() => record(data)}>Record this bake</button>
       ${wrong > 0
         ? html`<p class="problem">${count(wrong, "field is", "fields are")} not understood yet.</p>`

@@ -4,7 +4,6 @@ import io.ovenmark.desk.Desk;
 import io.ovenmark.desk.FindInHistory;
 import io.ovenmark.desk.Search;
 import io.ovenmark.desk.SearchViews;
-import io.ovenmark.desk.Views;
 import io.ovenmark.search.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -133,7 +132,7 @@ final class FindCommand extends DeskCommand {
       out.wrapped(
           "    "
               + hit.findings().stream()
-                  .map(Views.FindingView::word)
+                  .map(SearchViews.FoundFinding::word)
                   .collect(Collectors.joining(", ")),
           "    ");
     }

@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Changes what is said of a bake's photo, takes a photo away, and brings one back.
@@ -43,9 +44,35 @@ public final class ChangePhotos {
   }
 
   /**
+   * Finds a photo of a bake.
+   *
+   * @param formula slug of the formula
+   * @param id the bake's name
+   * @param which its path, or its place among the photos of the bake, 1 for the first
+   * @return the photo
+   * @throws Refusal when there is no such bake or photo
+   */
+  public Photo find(String formula, String id, String which) {
+    List<Photo> photos = parts.bake(formula, id).photos();
+    return IntStream.range(0, photos.size())
+        .filter(i -> which.equals(photos.get(i).file()) || which.equals("" + (i + 1)))
+        .mapToObj(photos::get)
+        .findFirst()
+        .orElseThrow(
+            () ->
+                noPhoto(
+                    which,
+                    photos.isEmpty()
+                        ? "It has none yet; add one with: ovenmark photo add"
+                        : "It has "
+                            + photos.stream().map(Photo::file).collect(Collectors.joining(", "))
+                            + "."));
+  }
+
+  /**
    * Changes words and marks. What somebody else changed meanwhile is merged in where the two do not
-   * touch; where they do, nothing is committed and the answer names both sides. To insist, the change
-   * is repeated with what was seen there.
+   * touch; where they do, nothing is committed and the answer names both sides. To insist, the
+   * change is repeated with what was seen there.
    *
    * @param formula slug of the formula
    * @param id the bake's name

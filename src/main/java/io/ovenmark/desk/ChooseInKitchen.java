@@ -12,7 +12,7 @@ import io.ovenmark.worksheet.Figure;
 import java.util.Arrays;
 import java.util.List;
 
-/** Says what can be chosen in the forms of foods, goals and settings, so that no page has to know. */
+/** Says what can be chosen in the forms of foods, goals and settings. */
 public final class ChooseInKitchen {
   private final Desk desk;
 

@@ -76,6 +76,7 @@ public final class DraftViews {
    *
    * @param sheet what {@link Views.FormulaSheet} says of a revision; without address, time and note
    * @param places for each line of the sheet its index in the document; blank lines have none
+   * @param bowl mass of the lines that are in the bowl, and of those that are not
    * @param comparison the base against the draft, or null for a new formula
    * @param changes what it changes against the base, in words; empty when it changes nothing
    * @param proposedNote a note that says what changes
@@ -87,6 +88,7 @@ public final class DraftViews {
   public record DraftSheet(
       Views.FormulaSheet sheet,
       List<Integer> places,
+      FigureSet bowl,
       ComparisonViews.ComparisonView comparison,
       List<Views.ChangeView> changes,
       String proposedNote,

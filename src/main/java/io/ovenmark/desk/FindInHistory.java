@@ -1,6 +1,5 @@
 package io.ovenmark.desk;
 
-import io.ovenmark.bake.FindingVocabulary;
 import io.ovenmark.formula.Formula;
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Revision;
@@ -222,17 +221,22 @@ public final class FindInHistory {
         Json.time(tray.facts().time()),
         tray.facts().baker().orElse(null),
         step.map(each -> Words.beginning(each.revision().note())).orElse(List.of()),
-        tray.facts().findings().stream()
-            .map(
-                word ->
-                    new Views.FindingView(
-                        word,
-                        FindingVocabulary.of(word).map(FindingVocabulary::merit).orElse(null)))
-            .toList(),
+        tray.facts().findings().stream().map(word -> finding(word, matches)).toList(),
         marked(passages, matches.words()),
         matches.foods().isPresent() && step.isPresent()
             ? changes(step.get(), matches.foods().get())
             : List.of());
+  }
+
+  private static SearchViews.FoundFinding finding(String word, SearchMatches matches) {
+    List<Words.Run> marked =
+        matches.isFinding(word)
+            ? List.of(new Words.Run(word, true))
+            : matches.words().marked(word);
+    return new SearchViews.FoundFinding(
+        word,
+        BakeViews.finding(word).merit(),
+        marked.isEmpty() ? Words.beginning(word) : marked);
   }
 
   private static List<SearchViews.PassageView> marked(List<Passage> passages, Words words) {

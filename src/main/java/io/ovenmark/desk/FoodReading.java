@@ -82,7 +82,8 @@ final class FoodReading {
       String name = fact.getKey();
       String text = fact.getValue().strip();
       boolean weight = name.startsWith(FoodFacts.WEIGHT);
-      if (!weight && !name.equals(FoodFacts.SOURCE) && !text.equals(before.getOrDefault(name, ""))) {
+      boolean same = text.equals(before.getOrDefault(name, ""));
+      if (!weight && !same && !name.equals(FoodFacts.SOURCE)) {
         attempt(name, food -> FoodEdit.of(food, name, text));
       }
     }
@@ -130,8 +131,8 @@ final class FoodReading {
             : LabelFood.Panel.EUROPEAN_UNION;
     int faultsBefore = problems.size();
     double serving = serving(typed.serving());
-    LabelFood label = LabelFood.perServing(food.name().isBlank() ? "food" : food.name(),
-        food.kind(), panel, serving);
+    String name = food.name().isBlank() ? "food" : food.name();
+    LabelFood label = LabelFood.perServing(name, food.kind(), panel, serving);
     for (Map.Entry<String, String> figure : typed.figures().entrySet()) {
       String text = figure.getValue().strip();
       if (!text.isEmpty()) {
@@ -140,7 +141,8 @@ final class FoodReading {
     }
     if (label.figures().isEmpty()) {
       if (problems.size() == faultsBefore) {
-        problem("label", "The label has no figure yet.", "Copy what is printed, from the top down.");
+        problem(
+            "label", "The label has no figure yet.", "Copy what is printed, from the top down.");
       }
       return;
     }

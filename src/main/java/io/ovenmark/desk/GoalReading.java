@@ -129,7 +129,8 @@ final class GoalReading {
     }
     Matcher number = NUMBER.matcher(text);
     if (!number.matches()) {
-      problem(field, "The bound “" + text + "” is no number.", "Write a number such as 4 or 0.5.");
+      problem(
+          field, "The bound “" + text + "” is no number.", "Write a number such as 4 or 0.5.");
       return OptionalDouble.empty();
     }
     return OptionalDouble.of(new BigDecimal(text.replace(',', '.')).doubleValue());

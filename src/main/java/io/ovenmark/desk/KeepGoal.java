@@ -60,7 +60,7 @@ public final class KeepGoal {
     LinesInUse lines = new LinesInUse(desk.notebook());
     MovesMaker moves = new MovesMaker(desk);
     List<String> apart = new ArrayList<>();
-    boolean ruled = !GoalParts.rules(goal).isEmpty();
+    boolean ruled = !GoalParts.rules(goal, desk.units()).isEmpty();
     if (sides.base().isEmpty() && ruled) {
       lines.all().stream()
           .map(use -> new LinesInUse.Use(use.line(), withGoal(use, goal)))
@@ -79,7 +79,7 @@ public final class KeepGoal {
       }
     }
     return new KitchenWork.GoalTried(
-        GoalParts.rules(goal),
+        GoalParts.rules(goal, desk.units()),
         goal.netCarbohydrate().map(NetCarbohydrate::inWords).orElse(null),
         GoalReading.changed(
             sides.base().map(GoalReading::facts).orElse(Map.of()), GoalReading.facts(goal)),

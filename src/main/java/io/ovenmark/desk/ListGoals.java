@@ -69,12 +69,12 @@ public final class ListGoals {
     return standings;
   }
 
-  private static KitchenViews.GoalEntry entry(Goal goal, List<String> usedBy) {
+  private KitchenViews.GoalEntry entry(Goal goal, List<String> usedBy) {
     return new KitchenViews.GoalEntry(
         goal.slug(),
         goal.name(),
         goal.note().orElse(null),
-        GoalParts.rules(goal),
+        GoalParts.rules(goal, desk.units()),
         usedBy,
         List.of());
   }

@@ -1,5 +1,6 @@
 package io.ovenmark.desk;
 
+import io.ovenmark.compare.FigureComparison;
 import io.ovenmark.goal.Goal;
 import io.ovenmark.goal.GoalCheck;
 import io.ovenmark.goal.Limit;
@@ -115,7 +116,7 @@ final class MovesMaker {
   }
 
   /** Macros a piece, or per 100 g of dough when nobody knows how many pieces there are. */
-  private static List<KitchenWork.FigureMove> figures(
+  private List<KitchenWork.FigureMove> figures(
       Worksheet old, Worksheet now, Optional<GoalCheck> goal) {
     Basis basis =
         old.pieces().isUnknown() && now.pieces().isUnknown() ? Basis.DOUGH_100_G : Basis.PIECE;
@@ -126,14 +127,18 @@ final class MovesMaker {
       Quantity from = old.figure(figure, basis);
       Quantity to = now.figure(figure, basis);
       if (!from.equals(to)) {
-        moves.add(move(figure, basis, from, to, goal));
+        FigureComparison compared =
+            new FigureComparison(
+                figure, Optional.of(basis), from, to, to.minus(from), List.of());
+        moves.add(move(compared, goal));
       }
     }
     return moves;
   }
 
-  private static KitchenWork.FigureMove move(
-      Figure figure, Basis basis, Quantity from, Quantity to, Optional<GoalCheck> goal) {
+  private KitchenWork.FigureMove move(FigureComparison compared, Optional<GoalCheck> goal) {
+    Figure figure = compared.figure();
+    Basis basis = compared.basis().orElseThrow();
     Optional<Limit> limit =
         goal.flatMap(
             check ->
@@ -141,7 +146,7 @@ final class MovesMaker {
                     .filter(each -> each.figure() == figure)
                     .filter(each -> !figure.isMacro() || each.basis() == basis)
                     .findFirst());
-    boolean known = from.isKnown() && to.isKnown();
+    boolean known = compared.from().isKnown() && compared.to().isKnown();
     String words = basis == Basis.PIECE ? "a piece" : "per 100 g dough";
     return new KitchenWork.FigureMove(
         figure.key(),
@@ -149,10 +154,10 @@ final class MovesMaker {
         figure.unit(),
         figure.isMacro() ? words : "",
         KEY_FIGURES.contains(figure),
-        FigureSet.number(from),
-        FigureSet.number(to),
-        FigureText.change(from, to, figure.unit()),
-        known ? FigureText.signed(to.low() - from.low()) : "",
+        FigureSet.number(compared.from()),
+        FigureSet.number(compared.to()),
+        compared.change(desk.units()),
+        known ? compared.difference(desk.units()) : "",
         limit
             .map(
                 each ->
@@ -161,7 +166,7 @@ final class MovesMaker {
             .orElse(null));
   }
 
-  private static KitchenWork.GoalMove goal(Optional<GoalCheck> before, GoalCheck after) {
+  private KitchenWork.GoalMove goal(Optional<GoalCheck> before, GoalCheck after) {
     Goal goal = after.goal();
     Boolean from = before.map(check -> GoalViews.met(check.outcome())).orElse(null);
     Boolean to = GoalViews.met(after.outcome());
@@ -185,7 +190,7 @@ final class MovesMaker {
     };
   }
 
-  private static List<KitchenWork.RuleMove> rules(Optional<GoalCheck> before, GoalCheck after) {
+  private List<KitchenWork.RuleMove> rules(Optional<GoalCheck> before, GoalCheck after) {
     Map<String, GoalCheck.Result> old = new LinkedHashMap<>();
     before.ifPresent(check -> check.results().forEach(each -> old.put(each.rule(), each)));
     List<KitchenWork.RuleMove> moves = new ArrayList<>();
@@ -194,14 +199,12 @@ final class MovesMaker {
       if (was == null || was.outcome() != now.outcome()) {
         moves.add(
             new KitchenWork.RuleMove(
-                now.rule(),
+                words(now),
                 was == null ? null : GoalViews.met(was.outcome()),
                 GoalViews.met(now.outcome()),
                 was == null,
                 false,
-                now.limit()
-                    .map(limit -> FigureText.of(now.value(), limit.figure().unit()))
-                    .orElse(null),
+                now.limit().map(limit -> value(limit, now.value())).orElse(null),
                 now.because()));
       }
     }
@@ -210,7 +213,7 @@ final class MovesMaker {
             gone ->
                 moves.add(
                     new KitchenWork.RuleMove(
-                        gone.rule(),
+                        words(gone),
                         GoalViews.met(gone.outcome()),
                         null,
                         false,
@@ -218,6 +221,16 @@ final class MovesMaker {
                         null,
                         List.of())));
     return moves;
+  }
+
+  private String words(GoalCheck.Result result) {
+    return result.limit().map(limit -> limit.inWords(desk.units())).orElse(result.rule());
+  }
+
+  private String value(Limit limit, Quantity value) {
+    return limit.figure().isWeighed()
+        ? desk.units().mass(value)
+        : FigureText.of(value, limit.figure().unit());
   }
 
   private static List<String> keys(Set<Allergen> allergens) {

@@ -280,7 +280,9 @@ public final class SaveFood {
     }
     String rest =
         changed.size() > NAMED_IN_NOTE ? " and " + (changed.size() - NAMED_IN_NOTE) + " more" : "";
-    return changed.stream().limit(NAMED_IN_NOTE).collect(Collectors.joining(", ", " (", rest + ")"));
+    return changed.stream()
+        .limit(NAMED_IN_NOTE)
+        .collect(Collectors.joining(", ", " (", rest + ")"));
   }
 
   private static KitchenWork.Saved result(

@@ -45,6 +45,11 @@ final class SearchMatches {
     return foods;
   }
 
+  /** Whether a finding is one of those that are looked for. */
+  boolean isFinding(String word) {
+    return findings.isPresent() && findings.get().contains(word);
+  }
+
   /** A food of exactly that short name or name, else all whose words fit. */
   private Set<String> foodsOf(String text) {
     Set<String> all = new HashSet<>();

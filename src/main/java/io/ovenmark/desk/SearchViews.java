@@ -83,9 +83,18 @@ public final class SearchViews {
       String time,
       String person,
       List<Words.Run> title,
-      List<Views.FindingView> findings,
+      List<FoundFinding> findings,
       List<PassageView> passages,
       List<String> changes) {}
+
+  /**
+   * A fault or merit of a bake that was found.
+   *
+   * @param word the word
+   * @param merit true for a merit, false for a fault, null for free words
+   * @param runs the word in pieces, those marked that were looked for
+   */
+  public record FoundFinding(String word, Boolean merit, List<Words.Run> runs) {}
 
   /**
    * A text with the words that were looked for.

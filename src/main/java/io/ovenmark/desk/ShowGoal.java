@@ -59,7 +59,7 @@ public final class ShowGoal {
         slug,
         goal.name(),
         goal.note().orElse(null),
-        GoalParts.rules(goal),
+        GoalParts.rules(goal, desk.units()),
         goal.limits().stream().map(GoalParts::limit).toList(),
         goal.withoutAllergens(),
         goal.withoutFoods(),

@@ -25,9 +25,12 @@ import java.util.OptionalDouble;
 public final class ShowTrends {
   private final Desk desk;
 
-  /** A revision with what was worked out for it. */
+  /** A revision with what was worked out for it; without one for a file edited by hand. */
   private record Drawn(
-      Address address, Revision revision, List<Bake> bakes, Optional<Worksheet> worksheet) {}
+      Address address,
+      Optional<Revision> revision,
+      List<Bake> bakes,
+      Optional<Worksheet> worksheet) {}
 
   /**
    * Works on a desk.
@@ -89,18 +92,21 @@ public final class ShowTrends {
   private Drawn drawn(Address address, Revision revision, List<Bake> bakes) {
     return new Drawn(
         address,
-        revision,
+        Optional.of(revision),
         Desk.bakesOf(revision.blob().hex(), bakes),
         desk.attempt(address, revision, bakes).sheet().map(Desk.Sheet::worksheet));
   }
 
-  /** A revision of any line or formula; a file edited by hand is left out. */
+  /** A revision of any line or formula, or the file edited by hand. */
   private Drawn elsewhere(Address address) {
-    if (address.point().kind() == Address.Point.Kind.EDITED) {
-      return new Drawn(address, null, List.of(), Optional.empty());
+    List<Bake> all = desk.notebook().bakes(address.formula());
+    if (address.point().kind() != Address.Point.Kind.EDITED) {
+      return drawn(address, desk.notebook().revision(address), all);
     }
-    return drawn(
-        address, desk.notebook().revision(address), desk.notebook().bakes(address.formula()));
+    ShowFormula.Edited edited = ShowFormula.read(desk, address);
+    List<Bake> bakes = Desk.bakesOf(edited.blob(), all);
+    Worksheet sheet = desk.draft(edited.formula(), edited.line(), bakes).worksheet();
+    return new Drawn(address, Optional.empty(), bakes, Optional.of(sheet));
   }
 
   private TrendViews.TrendFigureView view(TrendFigure figure, Optional<Goal> goal) {
@@ -129,12 +135,11 @@ public final class ShowTrends {
   }
 
   private TrendViews.Point point(Drawn drawn, List<TrendFigure> figures) {
-    Revision revision = drawn.revision();
     return new TrendViews.Point(
         drawn.address().toString(),
-        revision == null ? 0 : revision.number(),
+        drawn.revision().map(Revision::number).orElse(null),
         drawn.address().variant().orElse(null),
-        revision == null ? null : Json.time(revision.time()),
+        drawn.revision().map(revision -> Json.time(revision.time())).orElse(null),
         drawn.bakes().size(),
         figures.stream()
             .map(figure -> figure.value(drawn.worksheet(), drawn.bakes(), desk.units()))

@@ -51,14 +51,14 @@ public final class TrendViews {
    * A revision.
    *
    * @param address its address
-   * @param revision its number
+   * @param revision its number; null for a file edited by hand
    * @param variant name of the variant, or null
    * @param time when it was committed; null for a file edited by hand
    * @param bakes how many bakes of its content there are
    * @param values for each figure
    */
   public record Point(
-      String address, int revision, String variant, String time, int bakes, List<Value> values) {}
+      String address, Integer revision, String variant, String time, int bakes, List<Value> values) {}
 
   /**
    * A value.

@@ -8,6 +8,7 @@ import io.ovenmark.formula.FormulaCodec;
 import io.ovenmark.formula.FormulaDraft;
 import io.ovenmark.formula.Line;
 import io.ovenmark.json.Problem;
+import io.ovenmark.measure.Quantity;
 import io.ovenmark.measure.Slug;
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Contents;
@@ -15,9 +16,11 @@ import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.Revision;
 import io.ovenmark.worksheet.WorksheetLine;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Works out a formula that is still being typed, beside the revision that it began from. What
@@ -25,7 +28,7 @@ import java.util.Optional;
  *
  * <pre>{@code
  * DraftViews.DraftSheet sheet =
- *     new WorkOutDraft(desk).call(document, Optional.of("seeded-lupin-bun@7"));
+ *     new WorkOutDraft(desk).call(document, Optional.of("seeded-lupin-bun@7"), Set.of());
  * }</pre>
  *
  * <p>Both sides are worked out with the foods and settings of today, so that every difference comes
@@ -54,12 +57,14 @@ public final class WorkOutDraft {
    *
    * @param document the formula as JSON, in which any text may be half typed
    * @param base address of the revision that it began from; empty for a new formula
+   * @param weighed indices in the document of the lines that are in the bowl already
    * @return the figures, what they were, what changes, and what cannot be read
    * @throws Refusal when there is no such revision
    * @throws io.ovenmark.json.UnreadableException when the document is no JSON object at all, or the
    *     base is damaged
    */
-  public DraftViews.DraftSheet call(JsonText document, Optional<String> base) {
+  public DraftViews.DraftSheet call(
+      JsonText document, Optional<String> base, Set<Integer> weighed) {
     FormulaDraft draft = FormulaCodec.draft(DOCUMENT, document.utf8());
     Optional<Base> from = base.map(this::base);
     Address line =
@@ -70,6 +75,7 @@ public final class WorkOutDraft {
     return new DraftViews.DraftSheet(
         new ShowFormula(desk).unsaved(from.map(Base::line), number, sheet),
         draft.places(),
+        bowl(draft, sheet, weighed),
         from.map(f -> comparison(f, sheet, number)).orElse(null),
         changes,
         from.isEmpty() ? FIRST_NOTE : ReviseFormula.noteFrom(changes),
@@ -166,6 +172,24 @@ public final class WorkOutDraft {
             null,
             now.worksheet().formula().name()),
         Map.of());
+  }
+
+  /** What is in the bowl, and what is still to come. */
+  private static FigureSet bowl(FormulaDraft draft, Desk.Sheet sheet, Set<Integer> weighed) {
+    Quantity in = Quantity.ZERO;
+    Quantity left = Quantity.ZERO;
+    for (int i = 0; i < draft.places().size(); i++) {
+      Quantity grams = sheet.worksheet().lines().get(i).grams();
+      if (weighed.contains(draft.places().get(i))) {
+        in = in.plus(grams);
+      } else {
+        left = left.plus(grams);
+      }
+    }
+    Map<String, Quantity> bowl = new LinkedHashMap<>();
+    bowl.put("in_bowl_g", in);
+    bowl.put("left_g", left);
+    return new FigureSet(bowl);
   }
 
   private List<String> remarks(Base base) {

@@ -38,7 +38,8 @@ public final class FoodFacts {
     facts.put("kind", food.kind().key());
     facts.put(SOURCE, source(food.source()));
     food.per100g().toMap().forEach((nutrient, figure) -> facts.put(nutrient.key(), text(figure)));
-    food.household().forEach(each -> facts.put(WEIGHT + each.measure(), plain(each.grams()) + " g"));
+    food.household()
+        .forEach(each -> facts.put(WEIGHT + each.measure(), plain(each.grams()) + " g"));
     facts.put(
         "density",
         food.densityGramsPerMillilitre().isPresent()

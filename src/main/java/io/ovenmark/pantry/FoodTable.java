@@ -78,7 +78,10 @@ public final class FoodTable {
    * @param unknownColumns the columns that were left out, as they are written
    */
   public record Result(
-      List<Found> foods, List<Problem> problems, List<String> columns, List<String> unknownColumns) {
+      List<Found> foods,
+      List<Problem> problems,
+      List<String> columns,
+      List<String> unknownColumns) {
     /** Copies. */
     public Result {
       foods = List.copyOf(foods);

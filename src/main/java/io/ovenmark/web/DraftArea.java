@@ -11,6 +11,8 @@ import io.ovenmark.desk.WorkOutDraft;
 import io.ovenmark.notebook.By;
 import io.ovenmark.notebook.Refusal;
 import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -45,9 +47,10 @@ final class DraftArea implements Area {
   }
 
   /** The question for a draft's figures, too long for an address. */
-  record Figures(JsonText document, String base) {
+  record Figures(JsonText document, String base, List<Integer> weighed) {
     Figures {
       required("document", document);
+      weighed = weighed == null ? List.of() : weighed;
     }
   }
 
@@ -92,10 +95,14 @@ final class DraftArea implements Area {
         .order("draft/begin", context -> begin(Asked.order(context, Begin.class)))
         .order("draft/keep", context -> keep(Asked.order(context, Keep.class)))
         .order("draft/discard", context -> discard(Asked.order(context, Discard.class)))
-        .order("draft/figures", context -> figures(Asked.order(context, Figures.class)))
-        .order("draft/reweigh", context -> reweigh(Asked.order(context, Wished.class)))
-        .order("draft/differences", context -> differences(Asked.order(context, Two.class)))
-        .order("draft/save", context -> save(Asked.order(context, Save.class)));
+        .order("draft/figures", context ->
+                figures(Asked.desk(desk, context), Asked.order(context, Figures.class)))
+        .order("draft/reweigh", context ->
+                reweigh(Asked.desk(desk, context), Asked.order(context, Wished.class)))
+        .order("draft/differences", context ->
+                differences(Asked.desk(desk, context), Asked.order(context, Two.class)))
+        .order("draft/save", context ->
+                save(Asked.desk(desk, context), Asked.order(context, Save.class)));
   }
 
   private Object begin(Begin order) {
@@ -114,31 +121,32 @@ final class DraftArea implements Area {
     return new KeepDrafts(desk).discard(order.id(), order.version());
   }
 
-  private Object figures(Figures order) {
-    return new WorkOutDraft(desk).call(order.document(), stated(order.base()));
+  private static Object figures(Desk shown, Figures order) {
+    return new WorkOutDraft(shown)
+        .call(order.document(), stated(order.base()), new HashSet<>(order.weighed()));
   }
 
-  private Object reweigh(Wished order) {
+  private static Object reweigh(Desk shown, Wished order) {
     ReweighDraft.Target target =
         ReweighDraft.Target.named(order.target())
             .orElseThrow(() -> lacks("target", "The order names no target that there is."));
-    return new ReweighDraft(desk)
+    return new ReweighDraft(shown)
         .call(
             order.document(),
             stated(order.base()),
             new ReweighDraft.Wish(target, order.place(), order.value()));
   }
 
-  private Object differences(Two order) {
-    return new WorkOutDraft(desk).differences(order.from(), order.to(), stated(order.base()));
+  private static Object differences(Desk shown, Two order) {
+    return new WorkOutDraft(shown).differences(order.from(), order.to(), stated(order.base()));
   }
 
-  private Object save(Save order) {
+  private Object save(Desk shown, Save order) {
     Map<String, Choice> fields = new HashMap<>();
     Optional.ofNullable(order.choices())
         .orElse(Map.of())
         .forEach((field, side) -> fields.put(field, choice(side)));
-    return new SaveDraft(desk)
+    return new SaveDraft(shown)
         .call(
             new SaveDraft.Request(
                 order.id(),

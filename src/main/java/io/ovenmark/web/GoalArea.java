@@ -1,5 +1,6 @@
 package io.ovenmark.web;
 
+import io.javalin.http.Context;
 import io.ovenmark.desk.Desk;
 import io.ovenmark.desk.GoalForm;
 import io.ovenmark.desk.KeepGoal;
@@ -21,15 +22,22 @@ final class GoalArea implements Area {
     routes
         .question("goals", context -> new ListGoals(Asked.desk(desk, context)).call())
         .question("goals/standing", context -> new ListGoals(Asked.desk(desk, context)).standing())
-        .question("goal", context -> new ShowGoal(Asked.desk(desk, context)).call(Asked.text(context, "goal")))
-        .question("goal/page", context -> new ShowGoal(Asked.desk(desk, context)).page(Asked.text(context, "goal")))
-        .question("goal/others", context -> new ShowGoal(Asked.desk(desk, context)).others(Asked.text(context, "goal")))
+        .question("goal", context -> show(context).call(Asked.text(context, "goal")))
+        .question("goal/page", context -> show(context).page(Asked.text(context, "goal")))
+        .question("goal/others", context -> show(context).others(Asked.text(context, "goal")))
         .order(
-            "goal/try", context -> new KeepGoal(Asked.desk(desk, context)).look(Asked.order(context, GoalForm.class)))
+            "goal/try",
+            context ->
+                new KeepGoal(Asked.desk(desk, context))
+                    .look(Asked.order(context, GoalForm.class)))
         .order(
             "goal/save",
             context ->
-                new KeepGoal(Asked.desk(desk, context))
+                new KeepGoal(desk)
                     .call(Asked.order(context, GoalForm.class), opening.by().get()));
+  }
+
+  private ShowGoal show(Context context) {
+    return new ShowGoal(Asked.desk(desk, context));
   }
 }

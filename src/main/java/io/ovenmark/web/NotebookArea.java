@@ -22,7 +22,9 @@ final class NotebookArea implements Area {
         .question("notebook", context -> new KeepSettings(desk).show())
         .order(
             "notebook/try",
-            context -> new KeepSettings(desk).look(Asked.order(context, SettingsForm.class)))
+            context ->
+                new KeepSettings(Asked.desk(desk, context))
+                    .look(Asked.order(context, SettingsForm.class)))
         .order(
             "notebook/save",
             context ->

@@ -57,16 +57,19 @@ final class PantryArea implements Area {
         .question(
             "food/page",
             context ->
-                new ShowFood(desk)
+                new ShowFood(Asked.desk(desk, context))
                     .page(
                         Asked.text(context, "food"),
                         Asked.optional(context, "line").orElse(null)))
         .order(
-            "food/try", context -> new SaveFood(desk).look(Asked.order(context, FoodForm.class)))
+            "food/try",
+            context ->
+                new SaveFood(Asked.desk(desk, context))
+                    .look(Asked.order(context, FoodForm.class)))
         .order(
             "food/save",
             context ->
-                new SaveFood(desk)
+                new SaveFood(Asked.desk(desk, context))
                     .call(Asked.order(context, FoodForm.class), opening.by().get()))
         .order("foods/table", this::look)
         .order("foods/table/add", this::add)

@@ -35,6 +35,18 @@ final class Routes {
     return read("/api/" + name, context -> Answers.send(context, Answers.JSON, json(answer, context)));
   }
 
+  /** A question whose answer nobody may keep, since it opens something or is gone at once. */
+  Routes secret(String name, Function<Context, Object> answer) {
+    questions.add(name);
+    return read(
+        "/api/" + name,
+        context ->
+            context
+                .contentType(Answers.JSON)
+                .header("Cache-Control", "no-store")
+                .result(json(answer, context)));
+  }
+
   /** An order below {@code /api/}, whose outcome is a record as JSON that nobody may keep. */
   Routes order(String name, Function<Context, Object> outcome) {
     questions.add(name);

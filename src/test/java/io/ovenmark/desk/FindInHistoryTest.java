@@ -135,7 +135,9 @@ class FindInHistoryTest {
     assertThat(hit.revision()).isEqualTo(2);
     assertThat(hit.findings())
         .contains(
-            new Views.FindingView("dense", false), new Views.FindingView("good oven spring", true));
+            new SearchViews.FoundFinding("dense", false, List.of(new Words.Run("dense", true))),
+            new SearchViews.FoundFinding(
+                "good oven spring", true, List.of(new Words.Run("good oven spring", false))));
   }
 
   @Test

@@ -11,6 +11,7 @@ import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Refusal;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -44,7 +45,7 @@ class WorkOutDraftTest {
   }
 
   private DraftViews.DraftSheet workOut(String document) {
-    return new WorkOutDraft(bench.desk()).call(new JsonText(document), BASE);
+    return new WorkOutDraft(bench.desk()).call(new JsonText(document), BASE, Set.of());
   }
 
   private DraftViews.DraftSheet with(String typed, String instead) {
@@ -169,6 +170,21 @@ class WorkOutDraftTest {
   }
 
   @Test
+  void whatIsInTheBowlAddsUpToTheBatch() {
+    DraftViews.DraftSheet draft =
+        new WorkOutDraft(bench.desk()).call(new JsonText(document()), BASE, Set.of(0, 3, 99));
+    assertThat(draft.bowl().json()).containsEntry("in_bowl_g", 308.0);
+    double left = (Double) draft.bowl().json().get("left_g");
+    assertThat(left + 308)
+        .isCloseTo((Double) draft.sheet().yield().json().get("batch_g"), within(1e-9));
+    DraftViews.DraftSheet half =
+        new WorkOutDraft(bench.desk())
+            .call(new JsonText(document().replace("188 g", "1")), BASE, Set.of(0, 3));
+    assertThat(half.bowl().json().get("in_bowl_g")).isNull();
+    assertThat(half.bowl().figures().get("in_bowl_g").low()).isEqualTo(120);
+  }
+
+  @Test
   void numbersMayBeTypedAsTexts() {
     DraftViews.DraftSheet draft = with("\"pieces\": 6", "\"pieces\": \" 7 \"");
     assertThat(draft.problems()).isEmpty();
@@ -189,7 +205,7 @@ class WorkOutDraftTest {
     JsonText typed =
         new JsonText(
             "{\"name\":\"Crème bun\",\"lines\":[{\"food\":\"water\",\"amount\":\"100 g\"}]}");
-    DraftViews.DraftSheet draft = new WorkOutDraft(bench.desk()).call(typed, Optional.empty());
+    DraftViews.DraftSheet draft = new WorkOutDraft(bench.desk()).call(typed, Optional.empty(), Set.of());
     assertThat(draft.comparison()).isNull();
     assertThat(draft.proposedName()).isEqualTo("creme-bun");
     assertThat(draft.proposedNote()).isEqualTo("First version");
@@ -202,7 +218,7 @@ class WorkOutDraftTest {
     try (LupinBench relabelled = new LupinBench(another)) {
       relabelled.relabelFlour();
       DraftViews.DraftSheet draft =
-          new WorkOutDraft(relabelled.desk()).call(new JsonText(document()), BASE);
+          new WorkOutDraft(relabelled.desk()).call(new JsonText(document()), BASE, Set.of());
       assertThat(draft.comparison().identical()).isTrue();
       assertThat(draft.remarks()).singleElement().asString().contains("seeded-lupin-bun@3");
     }
@@ -227,7 +243,7 @@ class WorkOutDraftTest {
     assertThatThrownBy(
             () ->
                 new WorkOutDraft(bench.desk())
-                    .call(new JsonText("{}"), Optional.of("seeded-lupin-bun@99")))
+                    .call(new JsonText("{}"), Optional.of("seeded-lupin-bun@99"), Set.of()))
         .isInstanceOf(Refusal.class);
   }
 
