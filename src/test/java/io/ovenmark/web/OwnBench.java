@@ -31,11 +31,13 @@ final class OwnBench implements AutoCloseable {
   private final List<Throwable> faults = new CopyOnWriteArrayList<>();
   private final AtomicInteger writes = new AtomicInteger();
   private Viewer viewer;
+  private int port;
 
   private OwnBench(Path folder) {
     this.folder = folder;
     desk = new Desk(Notebook.open(folder));
     viewer = Viewer.start(desk, Opening.onAnyPort(this::by), faults::add);
+    port = viewer.address().getPort();
   }
 
   /** A new notebook in a temporary folder. */
@@ -79,7 +81,6 @@ final class OwnBench implements AutoCloseable {
 
   /** Starts a viewer again on the port that the last one had. */
   void startAgain() {
-    int port = viewer.address().getPort();
     viewer.close();
     viewer = Viewer.start(desk, new Opening(port, this::by), faults::add);
   }
