@@ -17,8 +17,8 @@ channel?.addEventListener("message", ({data}) => {
 });
 
 /**
- * Takes hold of a draft in this tab. Resolves with {copy, found, left}: the copy that this tab kept,
- * or else the one found that a closed tab left behind; and the rest that closed tabs left behind.
+ * Takes hold of a draft in this tab. Resolves with {copy, found, left}: the copy that this tab
+ * kept, or else the one found that a closed tab left behind; and the rest of what closed tabs left.
  */
 export async function hold(id) {
   const held = await heldElsewhere();

@@ -15,7 +15,9 @@ export function lineEditor(state, ui) {
   return html`<section class="edit-lines" aria-labelledby="lines-heading">
     <div class="heading">
       <h2 id="lines-heading">Ingredients</h2>
-      ${lines.length > 1 ? html`<p class="quiet keys">Alt and ↑ or ↓ moves a line</p>` : nothing}
+      ${lines.length > 1
+        ? html`<p class="quiet keys">Alt and ↑ or ↓ moves a line</p>`
+        : nothing}
     </div>
     ${lines.length > 0 ? titles() : html`<p class="quiet">There are none yet.</p>`}
     <ol class="edit-line-list">

@@ -1,4 +1,4 @@
-// The draft at the scale: big figures that can be changed, and lines ticked off as they are weighed.
+// The draft at the scale: big figures that can be changed, and lines ticked off when weighed.
 
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import {live} from "/lib/lit-html/directives/live.js";

@@ -2,6 +2,7 @@ package io.ovenmark.formula;
 
 import io.ovenmark.json.Extras;
 import io.ovenmark.json.Fields;
+import io.ovenmark.json.TypedFields;
 import io.ovenmark.measure.Amount;
 import io.ovenmark.measure.Range;
 import io.ovenmark.measure.Slug;
@@ -65,7 +66,7 @@ final class FormulaReading {
     if (!typed) {
       return fields.requiredText("name");
     }
-    Optional<String> name = fields.typedText("name");
+    Optional<String> name = new TypedFields(fields).text("name");
     if (name.isEmpty()) {
       fields.problem("name", "The formula has no name.", "Give it one.");
     }
@@ -73,12 +74,12 @@ final class FormulaReading {
   }
 
   private Optional<String> text(Fields fields, String name) {
-    return typed ? fields.typedText(name) : fields.text(name);
+    return typed ? new TypedFields(fields).text(name) : fields.text(name);
   }
 
   private OptionalDouble number(Fields fields, String name, Range range) {
     return typed
-        ? fields.typedNumber(name, range.least(), range.most())
+        ? new TypedFields(fields).number(name, range.least(), range.most())
         : fields.number(name, range.least(), range.most());
   }
 
@@ -88,7 +89,7 @@ final class FormulaReading {
   }
 
   private <T> Optional<T> parsed(Fields fields, String name, Function<String, T> parse) {
-    return typed && fields.typedText(name).isEmpty()
+    return typed && new TypedFields(fields).text(name).isEmpty()
         ? Optional.empty()
         : fields.parsed(name, text -> parse.apply(typed ? text.strip() : text));
   }
@@ -108,8 +109,8 @@ final class FormulaReading {
     boolean flour = fields.flag("flour");
     Optional<String> note = text(fields, "note");
     Extras extras = fields.extras();
-    boolean noFood = typed ? fields.isBlank("food") : !fields.has("food");
-    boolean noAmount = typed ? fields.isBlank("amount") : !fields.has("amount");
+    boolean noFood = typed ? new TypedFields(fields).isBlank("food") : !fields.has("food");
+    boolean noAmount = typed ? new TypedFields(fields).isBlank("amount") : !fields.has("amount");
     if (typed && noFood && noAmount && note.isEmpty() && extras.isEmpty()) {
       return Optional.empty();
     }
@@ -128,7 +129,7 @@ final class FormulaReading {
     places.add(here);
     String slug = food.orElse(FormulaDraft.NO_FOOD);
     Amount entered =
-        amount.orElseGet(() -> Amount.unread(fields.typedText("amount").orElse("")));
+        amount.orElseGet(() -> Amount.unread(new TypedFields(fields).text("amount").orElse("")));
     return Optional.of(
         new Draft<>(id, slug, found -> new Line(found, slug, entered, flour, note, extras)));
   }
@@ -175,7 +176,7 @@ final class FormulaReading {
   private Yield yield(Fields fields) {
     Optional<Integer> pieces =
         typed
-            ? fields.typedWhole("pieces", 1, Yield.MOST_PIECES)
+            ? new TypedFields(fields).whole("pieces", 1, Yield.MOST_PIECES)
             : fields.whole("pieces", 1, Yield.MOST_PIECES);
     OptionalDouble dough = number(fields, "dough_per_piece_g", Yield.DOUGH_GRAMS);
     OptionalDouble loss = number(fields, "handling_loss_percent", Yield.LOSS_PERCENT);

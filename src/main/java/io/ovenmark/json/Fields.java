@@ -3,7 +3,6 @@ package io.ovenmark.json;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -12,7 +11,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 
 /**
  * Reads the members of one object and gathers what is wrong with them, so that one look tells a
@@ -27,15 +25,12 @@ import java.util.regex.Pattern;
  * }</pre>
  */
 public final class Fields {
-  private static final Pattern NUMBER = Pattern.compile("[0-9]{1,20}(?:\\.[0-9]{1,20})?");
-
   private final String file;
   private final String path;
   private final JsonValue.JsonObject object;
   private final List<Problem> problems;
   private final Set<String> known = new LinkedHashSet<>();
   private final Map<String, Fields> inner = new LinkedHashMap<>();
-  private final Map<String, JsonValue> numbers = new HashMap<>();
 
   private Fields(String file, String path, JsonValue.JsonObject object, List<Problem> problems) {
     this.file = file;
@@ -145,15 +140,19 @@ public final class Fields {
    * @return the number; empty when absent, null or faulty (reported)
    */
   public OptionalDouble number(String name, double least, double most) {
-    Optional<BigDecimal> number = decimal(name);
-    if (number.isEmpty()) {
-      return OptionalDouble.empty();
-    }
-    if (!Wording.within(number.get(), least, most)) {
+    return within(name, decimal(name), least, most)
+        .map(number -> OptionalDouble.of(number.doubleValue()))
+        .orElseGet(OptionalDouble::empty);
+  }
+
+  /** A number of a field, unless it lies outside of its limits, which is reported. */
+  Optional<BigDecimal> within(
+      String name, Optional<BigDecimal> number, double least, double most) {
+    if (number.isPresent() && !Wording.within(number.get(), least, most)) {
       problem(name, Wording.outOfRange(number.get()), Wording.range(least, most));
-      return OptionalDouble.empty();
+      return Optional.empty();
     }
-    return OptionalDouble.of(number.get().doubleValue());
+    return number;
   }
 
   /**
@@ -165,80 +164,20 @@ public final class Fields {
    * @return the number; empty when absent, null or faulty (reported)
    */
   public Optional<Integer> whole(String name, int least, int most) {
-    Optional<BigDecimal> number = decimal(name);
-    if (number.isEmpty()) {
-      return Optional.empty();
-    }
-    if (!Wording.within(number.get(), least, most)) {
-      problem(name, Wording.outOfRange(number.get()), Wording.range(least, most));
-      return Optional.empty();
-    }
-    if (number.get().stripTrailingZeros().scale() > 0) {
+    return whole(name, decimal(name), least, most);
+  }
+
+  /** A number of a field, unless it is not whole or outside of its limits, which is reported. */
+  Optional<Integer> whole(String name, Optional<BigDecimal> decimal, int least, int most) {
+    Optional<BigDecimal> number = within(name, decimal, least, most);
+    if (number.isPresent() && number.get().stripTrailingZeros().scale() > 0) {
       problem(
           name,
           "The number " + CanonicalJson.number(number.get()) + " is not a whole number.",
           "Round it to a whole number.");
       return Optional.empty();
     }
-    return Optional.of(number.get().intValueExact());
-  }
-
-  /**
-   * An optional text as somebody types it: without blanks at its ends, and absent when nothing is
-   * left.
-   *
-   * @param name the field
-   * @return the text; empty when absent, null, blank or of the wrong type (reported)
-   */
-  public Optional<String> typedText(String name) {
-    return text(name).map(String::strip).filter(text -> !text.isEmpty());
-  }
-
-  /**
-   * An optional number within limits as somebody types it: a number, or a text that reads as one; a
-   * blank text counts as absent.
-   *
-   * @param name the field
-   * @param least least value allowed
-   * @param most greatest value allowed
-   * @return the number; empty when absent, null, blank or faulty (reported)
-   */
-  public OptionalDouble typedNumber(String name, double least, double most) {
-    return typedAsNumber(name) ? number(name, least, most) : OptionalDouble.empty();
-  }
-
-  /**
-   * An optional whole number within limits as somebody types it.
-   *
-   * @param name the field
-   * @param least least value allowed
-   * @param most greatest value allowed
-   * @return the number; empty when absent, null, blank or faulty (reported)
-   */
-  public Optional<Integer> typedWhole(String name, int least, int most) {
-    return typedAsNumber(name) ? whole(name, least, most) : Optional.empty();
-  }
-
-  /** Turns a text that reads as a number into one; reports one that does not. */
-  private boolean typedAsNumber(String name) {
-    if (!(member(name) instanceof JsonValue.JsonString text)) {
-      return true;
-    }
-    String typed = text.value().strip();
-    if (typed.isEmpty()) {
-      return false;
-    }
-    if (!NUMBER.matcher(typed).matches()) {
-      problem(
-          name,
-          "\"" + typed + "\" is not a number.",
-          typed.indexOf(',') > 0
-              ? "Write decimals with a point, such as \"1.5\"."
-              : "Write digits, such as \"12\" or \"1.5\".");
-      return false;
-    }
-    numbers.put(name, new JsonValue.JsonNumber(new BigDecimal(typed), text.at()));
-    return true;
+    return number.map(BigDecimal::intValueExact);
   }
 
   /**
@@ -374,16 +313,9 @@ public final class Fields {
     return value != null && !(value instanceof JsonValue.JsonNull);
   }
 
-  /**
-   * Whether nothing is typed into the field: it is absent, null, or a text of blanks.
-   *
-   * @param name the field
-   * @return false when it has a value, be it of the wrong type
-   */
-  public boolean isBlank(String name) {
-    return !has(name)
-        || object.members().get(name) instanceof JsonValue.JsonString text
-            && text.value().isBlank();
+  /** Whether the field is a text. */
+  boolean isText(String name) {
+    return object.members().get(name) instanceof JsonValue.JsonString;
   }
 
   /**
@@ -468,7 +400,7 @@ public final class Fields {
 
   private JsonValue member(String name) {
     known.add(name);
-    JsonValue value = numbers.getOrDefault(name, object.members().get(name));
+    JsonValue value = object.members().get(name);
     return value instanceof JsonValue.JsonNull ? null : value;
   }
 

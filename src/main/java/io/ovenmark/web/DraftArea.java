@@ -113,7 +113,9 @@ final class DraftArea implements Area {
   private Object keep(Keep order) {
     KeepDrafts.Typed typed =
         new KeepDrafts.Typed(
-            order.document(), stated(order.shortName()).orElse(""), stated(order.note()).orElse(""));
+            order.document(),
+            stated(order.shortName()).orElse(""),
+            stated(order.note()).orElse(""));
     return new KeepDrafts(desk).keep(order.id(), order.version(), typed, by.get());
   }
 
