@@ -134,6 +134,7 @@ export const waitingPhotos = (formula, bake, signal) =>
   ask("photo/waiting", {formula, bake}, signal);
 export const drafts = (signal) => ask("drafts", {}, signal);
 export const draft = (id, signal) => ask("draft", {id}, signal);
+export const draftState = (id, signal) => ask("draft/state", {id}, signal);
 export const foods = (words, signal) => ask("foods", {words}, signal);
 export const food = (slug, signal) => ask("food", {food: slug}, signal);
 export const copyOf = (address, signal) => ask("copy", {address}, signal);
@@ -158,3 +159,8 @@ export const filtered = (line, filter, signal) =>
 export const trends = (line, figures, pins, signal) =>
   ask("trends", {line, figures: figures.join(","), ...pins}, signal);
 export const search = (filter, formula, signal) => ask("search", {...filter, formula}, signal);
+export const bakeStart = (address, signal) => ask("bake/start", {address}, signal);
+export const bakeForm = (formula, id, units, signal) =>
+  ask("bake/form", {formula, id, ...units}, signal);
+export const bakeDraft = (id, signal) => ask("bake/draft", {id}, signal);
+export const unfinishedBakes = (formula, signal) => ask("bake/unfinished", {formula}, signal);

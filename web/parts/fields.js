@@ -18,6 +18,7 @@ export function textField(field) {
         class=${field.size ?? nothing}
         inputmode=${field.inputmode ?? nothing}
         autocomplete="off"
+        placeholder=${field.placeholder ?? nothing}
         list=${field.list ?? nothing}
         ?required=${field.required}
         aria-invalid=${field.problem ? "true" : nothing}

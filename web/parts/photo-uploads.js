@@ -16,7 +16,7 @@ const NAMED_BY = 30;
 // What is on its way, by bake. It goes on when another page is opened.
 const desks = new Map();
 
-/** The uploads of a bake; made when first asked for. added is called with the bake as it is then. */
+/** The uploads of a bake; added is called with the bake as it is then. */
 export function uploadsOf(bake) {
   const key = `${bake.formula}/${bake.id}`;
   if (!desks.has(key)) {
@@ -323,7 +323,11 @@ function moving(uploads, item) {
       ></progress>
     </div>
     <div class="upload-acts">
-      <button type="button" aria-label=${`Cancel ${item.name}`} @click=${() => uploads.cancel(item)}>
+      <button
+        type="button"
+        aria-label=${`Cancel ${item.name}`}
+        @click=${() => uploads.cancel(item)}
+      >
         Cancel
       </button>
     </div>`;

@@ -214,7 +214,7 @@ export function formActions(form, words, back) {
     >
       ${form.saving ? "Saving…" : form.clash ? "Save with these choices" : words}
     </button>
-    ${back} ${movesInShort(form.tried?.moves)}
+    ${back} ${movesInShort(form.tried?.moves, form.words)}
     ${open > 0 ? html`<span class="quiet">${count(open, "choice")} to make above</span>` : nothing}
   </div>`;
 }

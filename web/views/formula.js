@@ -21,6 +21,7 @@ import {lineTable} from "/parts/lines.js";
 import {Rows, spine} from "/parts/spine.js";
 import {filtered, shownOf, timelineFilter} from "/parts/timeline-filter.js";
 import {trendKeys, trendStrip} from "/parts/trends.js";
+import {unfinishedOf} from "/parts/unfinished-bakes.js";
 import {fieldTable, goalChanges, methodDiff} from "/parts/wording.js";
 import {problemList, refused} from "/views/failure.js";
 
@@ -104,7 +105,7 @@ export const formulaView = {
         </details>
       </section>
       <section class="answer" aria-label="Comparison">
-        ${revisionActs(onTimeline(timeline, pins.to), tools)}
+        ${revisionActs(onTimeline(timeline, pins.to), tools)} ${unfinishedOf(timeline.formula)}
         ${trendStrip({trends, pins, reading, exchange, redraw})}
         ${data.trendsFailure ? refused(data.trendsFailure) : nothing}
         ${comparison ? answer(comparison, pins, chosen, to) : nothing}

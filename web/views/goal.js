@@ -156,6 +156,7 @@ function begin({page, choices, notebook}, tools) {
     fresh: fresh(page, notebook),
     carried,
     orders: ["goal/try", "goal/save"],
+    words: {asNew: !page},
     saved: async (outcome) => {
       await tools.go(`/goals/${outcome.name}`, {replace: true});
       scrollTo(0, 0);
@@ -215,6 +216,7 @@ function editing({form, page, choices, notebook}) {
               ? "No formula states it yet, so nobody would stand otherwise."
               : "Add a rule to see how the formulas would stand.",
             still: "Nobody would stand otherwise by what is typed so far.",
+            asNew: !page,
           })}
         </section>
         ${tried ? cautions(tried.cautions) : nothing}

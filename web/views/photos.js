@@ -71,8 +71,8 @@ function fileOf(text) {
   return text ? `photos/${text}` : null;
 }
 
-// What was not asked for: a photo of the nearest other bake, before on the left, after on the right;
-// of its photos the one that stands at the same place, as people take them in the same order.
+// What was not asked for: a photo of the nearest other bake, before on the left, after on the
+// right; of its photos the one at the same place, as people take them in the same order.
 function completed({left, right}, shelves) {
   if (left && right) {
     return {left, right};
@@ -140,7 +140,9 @@ function controls(data, tools) {
     <button
       type="button"
       @click=${() =>
-        tools.go(besidePage({left: files.right, right: files.left, as: asked(as)}), {replace: true})}
+        tools.go(besidePage({left: files.right, right: files.left, as: asked(as)}), {
+          replace: true,
+        })}
     >
       Swap A and B
     </button>

@@ -108,8 +108,8 @@ final class FormulaReading {
     boolean flour = fields.flag("flour");
     Optional<String> note = text(fields, "note");
     Extras extras = fields.extras();
-    boolean noFood = !stated(fields, "food");
-    boolean noAmount = !stated(fields, "amount");
+    boolean noFood = typed ? fields.isBlank("food") : !fields.has("food");
+    boolean noAmount = typed ? fields.isBlank("amount") : !fields.has("amount");
     if (typed && noFood && noAmount && note.isEmpty() && extras.isEmpty()) {
       return Optional.empty();
     }
@@ -131,10 +131,6 @@ final class FormulaReading {
         amount.orElseGet(() -> Amount.unread(fields.typedText("amount").orElse("")));
     return Optional.of(
         new Draft<>(id, slug, found -> new Line(found, slug, entered, flour, note, extras)));
-  }
-
-  private boolean stated(Fields fields, String name) {
-    return typed && fields.has(name) ? fields.typedText(name).isPresent() : fields.has(name);
   }
 
   private Optional<Draft<BakeSetting>> bakeSetting(Fields fields) {

@@ -375,6 +375,18 @@ public final class Fields {
   }
 
   /**
+   * Whether nothing is typed into the field: it is absent, null, or a text of blanks.
+   *
+   * @param name the field
+   * @return false when it has a value, be it of the wrong type
+   */
+  public boolean isBlank(String name) {
+    return !has(name)
+        || object.members().get(name) instanceof JsonValue.JsonString text
+            && text.value().isBlank();
+  }
+
+  /**
    * The members that nothing has read so far, here and in the objects opened with {@link #object}
    * (but not in lists, whose items keep their own).
    *

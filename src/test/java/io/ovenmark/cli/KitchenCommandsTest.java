@@ -142,7 +142,8 @@ class KitchenCommandsTest {
 
     assertThat(refused.code()).isEqualTo(1);
     assertThat(refused.err())
-        .contains("\"tray.jpg\" is a text file, not JPEG, PNG or WebP", "hint:  Choose the picture");
+        .contains(
+            "\"tray.jpg\" is a text file, not JPEG, PNG or WebP", "hint:  Choose the picture");
   }
 
   @Test
