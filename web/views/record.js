@@ -251,7 +251,7 @@ function drafts(start) {
       (each) => html`<p>
         ${each.base ? `${short(each.base)} is being edited` : "The formula is being edited"}, last
         ${day(each.time)} ${each.time.slice(11, 16)}. A bake belongs to a revision:
-        <a href="/drafts/${each.id}">commit the draft first</a> to bake that.
+        <a href="/drafts/${each.id}">save the draft first</a> to bake that.
       </p>`,
     )}
   </div>`;
@@ -300,7 +300,7 @@ function recordBar(data) {
         </p>`
       : nothing}
     <div class="record-acts">
-      <button type="button" class="main" ?disabled=${data.recording}
+      <button type="button" id="record" class="main" ?disabled=${data.recording}
         @click=${() => record(data)}>Record this bake</button>
       ${wrong > 0
         ? html`<p class="problem">${count(wrong, "field is", "fields are")} not understood yet.</p>`

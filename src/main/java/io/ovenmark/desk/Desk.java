@@ -11,6 +11,7 @@ import io.ovenmark.notebook.Contents;
 import io.ovenmark.notebook.Notebook;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.Revision;
+import io.ovenmark.notebook.Survey;
 import io.ovenmark.notebook.store.StoreException;
 import io.ovenmark.pantry.BuiltInPantry;
 import io.ovenmark.pantry.Food;
@@ -46,6 +47,7 @@ public final class Desk implements AutoCloseable {
   private final Map<Key, Sheet> sheets;
   private final ShownUnits units;
   private final SearchShelf searchShelf;
+  private final ListedRows listedRows;
 
   /**
    * A formula worked out, with its goal.
@@ -72,12 +74,14 @@ public final class Desk implements AutoCloseable {
               }
             });
     this.searchShelf = new SearchShelf(this);
+    this.listedRows = new ListedRows(new Survey(notebook), ProgramMark.find());
   }
 
   private Desk(Desk desk, ShownUnits units) {
     this.notebook = desk.notebook;
     this.sheets = desk.sheets;
     this.searchShelf = desk.searchShelf;
+    this.listedRows = desk.listedRows;
     this.units = units;
   }
 
@@ -392,6 +396,11 @@ public final class Desk implements AutoCloseable {
    */
   public static List<Bake> bakesOf(String blob, List<Bake> bakes) {
     return bakes.stream().filter(bake -> bake.blob().equals(blob)).toList();
+  }
+
+  /** What was worked out for the list of formulas. */
+  ListedRows listedRows() {
+    return listedRows;
   }
 
   /** What there is to search. */

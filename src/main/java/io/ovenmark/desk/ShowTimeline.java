@@ -120,7 +120,7 @@ public final class ShowTimeline {
             .orElse(null),
         sheet.map(found -> TimelineRows.figures(found.worksheet())).orElse(null),
         entries,
-        new ListFormulas(desk).variants(slug, bakes),
+        new ListFormulas(desk).variants(slug),
         notebook.handEdit(slug).isPresent(),
         Refusals.views(notebook.bakeProblems(slug)));
   }

@@ -69,6 +69,11 @@ final class BakeShelf {
     return files(formula, heads(formula).values());
   }
 
+  /** The ids of the folders that they are read from. */
+  Collection<String> foldersOf(String formula) {
+    return heads(formula).keySet();
+  }
+
   /** One of them, read anew or remembered. */
   Bake bake(String formula, String path, BlobId blob) {
     return decoder.bake(formula, path, blob);

@@ -74,6 +74,16 @@ public final class Survey {
   }
 
   /**
+   * Names all bakes of a formula: as long as it is the same, so are they.
+   *
+   * @param formula its short name
+   * @return a text for use as a key
+   */
+  public String bakesKey(String formula) {
+    return String.join(" ", notebook.shelf().foldersOf(formula));
+  }
+
+  /**
    * The name of a bake.
    *
    * @param path its file

@@ -1,19 +1,10 @@
 package io.ovenmark.search;
 
-import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.DataInputStream;
 import java.io.DataOutputStream;
 import java.io.IOException;
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.DirectoryStream;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.time.Duration;
-import java.time.Instant;
 import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -22,47 +13,31 @@ import java.util.HexFormat;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.UUID;
-import java.util.zip.CRC32C;
 
-/**
- * The rows of a {@link SearchIndex} on disk: a mark with the number of the format, the rows, and a
- * checksum (CRC-32C) over all of it. A file that is not exactly so counts as none.
- */
+/** The rows of a {@link SearchIndex} on disk. */
 final class SearchFile {
   private static final long MARK = 0x315243524145534fL;
   private static final String NAME = "search";
-  private static final Duration LONGEST_WRITE = Duration.ofHours(1);
   private static final int ID_BYTES = 20;
   private static final HexFormat HEX = HexFormat.of();
   private static final Passage.Place[] PLACES = Passage.Place.values();
 
-  private final Path folder;
+  private final CheckedFile file;
 
   /** All rows by their keys. */
   record Rows(Map<String, StepFacts> steps, Map<String, BakeFacts> bakes) {}
 
   SearchFile(Path folder) {
-    this.folder = folder;
+    file = new CheckedFile(folder, NAME, MARK);
   }
 
   Path path() {
-    return folder.resolve(NAME);
+    return file.path();
   }
 
   /** The rows; empty if there is no file that can be used. */
   Optional<Rows> read() {
-    try {
-      byte[] bytes = Files.readAllBytes(path());
-      int end = bytes.length - Long.BYTES;
-      if (end < Long.BYTES || ByteBuffer.wrap(bytes).getLong(end) != checksum(bytes, end)) {
-        return Optional.empty();
-      }
-      DataInputStream in = new DataInputStream(new ByteArrayInputStream(bytes, 0, end));
-      return in.readLong() == MARK ? Optional.of(rows(in)) : Optional.empty();
-    } catch (IOException | RuntimeException e) {
-      return Optional.empty();
-    }
+    return file.read(SearchFile::rows);
   }
 
   private static Rows rows(DataInputStream in) throws IOException {
@@ -89,17 +64,15 @@ final class SearchFile {
           new BakeFacts(
               address, blob, time, baker.stream().findFirst(), texts(in), passages(in)));
     }
-    if (in.read() >= 0) {
-      throw new IOException("There is more than the rows");
-    }
     return new Rows(steps, bakes);
   }
 
   /** Writes the file anew; somebody who reads meanwhile sees the old one or the new one. */
   void write(Rows rows) throws IOException {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    DataOutputStream out = new DataOutputStream(bytes);
-    out.writeLong(MARK);
+    file.write(out -> put(out, rows));
+  }
+
+  private static void put(DataOutputStream out, Rows rows) throws IOException {
     out.writeInt(rows.steps().size());
     for (Map.Entry<String, StepFacts> row : rows.steps().entrySet()) {
       StepFacts facts = row.getValue();
@@ -119,42 +92,6 @@ final class SearchFile {
       put(out, facts.findings());
       putPassages(out, facts.passages());
     }
-    byte[] body = bytes.toByteArray();
-    replace(
-        ByteBuffer.allocate(body.length + Long.BYTES)
-            .put(body)
-            .putLong(checksum(body, body.length))
-            .array());
-  }
-
-  private void replace(byte[] bytes) throws IOException {
-    Files.createDirectories(folder);
-    Path part = folder.resolve(NAME + "-" + UUID.randomUUID() + ".part");
-    try {
-      Files.write(part, bytes, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
-      deletePartsBefore(part);
-      Files.move(part, path(), StandardCopyOption.ATOMIC_MOVE);
-    } finally {
-      Files.deleteIfExists(part);
-    }
-  }
-
-  /** What a writer left that died at its work: nobody takes so long to write a part. */
-  private void deletePartsBefore(Path mine) throws IOException {
-    Instant longAgo = Files.getLastModifiedTime(mine).toInstant().minus(LONGEST_WRITE);
-    try (DirectoryStream<Path> parts = Files.newDirectoryStream(folder, NAME + "-*.part")) {
-      for (Path part : parts) {
-        if (Files.getLastModifiedTime(part).toInstant().isBefore(longAgo)) {
-          Files.deleteIfExists(part);
-        }
-      }
-    }
-  }
-
-  private static long checksum(byte[] bytes, int end) {
-    CRC32C checksum = new CRC32C();
-    checksum.update(bytes, 0, end);
-    return checksum.getValue();
   }
 
   private static void put(DataOutputStream out, List<String> texts) throws IOException {
