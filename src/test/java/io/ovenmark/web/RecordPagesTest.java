@@ -31,6 +31,7 @@ class RecordPagesTest {
   private static final String COUNT_TONES =
       """
       globalThis.tones = 0;
+      Object.defineProperty(navigator, "userActivation", {value: {hasBeenActive: false}});
       const parameter = {setValueAtTime() {}, linearRampToValueAtTime() {}};
       globalThis.AudioContext = class {
         state = "running";
