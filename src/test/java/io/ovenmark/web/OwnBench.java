@@ -30,6 +30,7 @@ final class OwnBench implements AutoCloseable {
   private final Desk desk;
   private final List<Throwable> faults = new CopyOnWriteArrayList<>();
   private final AtomicInteger writes = new AtomicInteger();
+  private final int port;
   private Viewer viewer;
   private int port;
 
