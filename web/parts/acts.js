@@ -131,8 +131,8 @@ function committed({outcome, revision}) {
   const name = short(revision.address);
   notice({
     text: outcome === "committed"
-      ? `Committed ${name}: “${revision.note}”.`
-      : `Nothing was committed: ${name} says the same already.`,
+      ? `Saved ${name}: “${revision.note}”.`
+      : `Nothing was saved: ${name} says the same already.`,
     link: [worksheetPage(revision.address), `Worksheet of ${name}`],
   });
 }

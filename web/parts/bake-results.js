@@ -23,7 +23,7 @@ export function bakeResults(figures, piece) {
   const at = figures.pieces.findIndex((each) => each.id === id);
   const chosen = at < 0 ? null : figures.pieces[at];
   return html`${remarks(figures)} ${tray(figures)}
-    <table class="composition">
+    <table class="baked-composition">
       <caption>
         Composition as baked<span class="quiet">; ${restsOn(figures)}</span>
       </caption>
@@ -93,7 +93,7 @@ function tray({summary}) {
 }
 
 function cautions({cautions: all}) {
-  return html`<details class="cautions">
+  return html`<details class="tray-cautions">
     <summary>To mind: ${count(all.length, "caution")} on this formula</summary>
     <ul>
       ${all.map((each) => html`<li>${each}</li>`)}

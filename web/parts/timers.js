@@ -3,6 +3,7 @@
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import {repeat} from "/lib/lit-html/directives/repeat.js";
 import {minutesText, setting} from "/parts/bake-document.js";
+import {allow, isWanted} from "/parts/sounds.js";
 import {
   clock,
   dueAt,
@@ -33,6 +34,10 @@ export function timers({document, fresh, minutesOf, touched}) {
   };
   const start = async (wanted) => {
     const begun = Date.now();
+    if (isWanted()) {
+      // This press lets the page ring later.
+      allow();
+    }
     await fresh();
     wanted.forEach((piece) => {
       document.timers[piece.key] = started(minutesOf(piece), begun);

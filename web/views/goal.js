@@ -16,6 +16,7 @@ import {
   withoutFields,
 } from "/parts/limits.js";
 import {
+  drawAgain,
   formActions,
   formState,
   leaveForm,
@@ -199,7 +200,7 @@ function editing({form, page, choices, notebook}) {
     <h1>${page ? `Change ${page.goal.name}` : "Add a goal"}</h1>
     ${formState(form, page ? page.goal.name : "it")}
     <div class="columns kitchen-columns">
-      <div @focusout=${() => form.tools.redraw()}>
+      <div @focusout=${() => drawAgain(form)}>
         ${otherProblems(form, drawn)} ${texts(form)} ${limitFields(form, choices)}
         ${withoutFields(form, choices)} ${netRule(form, notebook)} ${variantTick(form, page)}
         ${formActions(form, "Save", html`<a class="button" href=${back}>Leave</a>`)}

@@ -31,6 +31,7 @@ class RecordPagesTest {
   private static final String COUNT_TONES =
       """
       globalThis.tones = 0;
+      Object.defineProperty(navigator, "userActivation", {value: {hasBeenActive: false}});
       const parameter = {setValueAtTime() {}, linearRampToValueAtTime() {}};
       globalThis.AudioContext = class {
         state = "running";
@@ -105,7 +106,7 @@ class RecordPagesTest {
       assertThat(visit.at("tr:has(#piece-a-baked)")).containsText("unknown: no baked mass");
       visit.at("#piece-a-baked").fill("81.7");
       assertThat(visit.at("tr:has(#piece-a-baked)")).containsText("14 %");
-      assertThat(visit.at(".composition")).containsText("86 % of the dough is left");
+      assertThat(visit.at(".baked-composition")).containsText("86 % of the dough is left");
       visit.at("#piece-b-core").fill("150 F");
       assertThat(visit.at(".results .caution"))
           .containsText("Below 71 °C (160 °F) in the centre, though made with egg: b");
