@@ -31,6 +31,8 @@ const FIRST_ROWS = 20;
 const WIDE = matchMedia("(min-width: 62rem)");
 
 export const formulaView = {
+  rereads: true,
+
   async load({parts, query}, {before, signal}) {
     const line = query.get("line");
     const address = line ? `${parts.formula}/${line}` : parts.formula;
@@ -116,6 +118,28 @@ export const formulaView = {
   },
 
   drawn: revealPins,
+
+  shortcuts: ({timeline, pins, filter}, {query}, {go}) => [
+    {
+      key: "x",
+      does: "Swap A and B",
+      run: () =>
+        go(
+          formulaPage(timeline.formula, {
+            line: timeline.variant,
+            from: pins.to,
+            to: pins.from,
+            per: query.get("per"),
+            figure: query.get("figure"),
+            trends: query.get("trends"),
+            filter,
+          }),
+        ),
+    },
+    {key: "w", does: "Open the worksheet of B", run: () => pins.to && go(worksheetPage(pins.to))},
+    {key: "↑ ↓", does: "Move the pin that has the focus"},
+    {key: "← →", does: "Read the chart that has the focus"},
+  ],
 };
 
 // What is in view first, with what the pins stand on.
