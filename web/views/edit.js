@@ -63,7 +63,11 @@ export const editView = {
       figures(state);
     });
     data.keys = (event) => press(data, event);
-    data.focus = () => setTimeout(() => state.redraw());
+    state.visited = new Set();
+    data.focus = (event) => {
+      state.visited.add(event.target.id);
+      setTimeout(() => state.redraw());
+    };
     document.addEventListener("keydown", data.keys);
     content.addEventListener("focusout", data.focus);
     data.content = content;

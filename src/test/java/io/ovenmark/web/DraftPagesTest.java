@@ -301,7 +301,7 @@ class DraftPagesTest {
       waitUntilKept(visit);
       commitElsewhere("Less butter", "butter-unsalted=15 g");
       visit.page().evaluate("dispatchEvent(new Event('focus'))");
-      assertThat(visit.at(".edit-banner")).containsText("committed 6 while this draft was open");
+      assertThat(visit.at(".edit-banner")).containsText("6 while this draft was open");
       visit.assertAccessible();
       saveAs(visit, "Softer");
       assertThat(visit.at("#notices")).containsText("Merged with 6 by");
