@@ -70,6 +70,7 @@ export async function save(data, bake) {
   await figures(state);
   const problem = state.sheet?.problems[0];
   if (problem) {
+    state.sheet.problems.forEach(({where}) => state.visited.add(fieldId(state, where)));
     goTo(state, problem.where);
     notice({text: `${problem.message} ${problem.hint}`, warning: true});
     return;

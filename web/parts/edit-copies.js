@@ -17,8 +17,8 @@ channel?.addEventListener("message", ({data}) => {
 });
 
 /**
- * Takes hold of a draft in this tab. Resolves with the copy that this tab kept, or else one that a
- * closed tab left behind, and with the rest that closed tabs left behind.
+ * Takes hold of a draft in this tab. Resolves with {copy, found, left}: the copy that this tab kept,
+ * or else the one found that a closed tab left behind; and the rest that closed tabs left behind.
  */
 export async function hold(id) {
   const held = await heldElsewhere();
@@ -34,8 +34,9 @@ export async function hold(id) {
   const others = names.filter((name) => name !== mine).map(read);
   const left = others.filter((each) => each && isUnsent(each));
   left.sort((one, other) => other.at - one.at);
-  const copy = (mine && read(mine)) ?? left.shift() ?? null;
-  return {copy, left};
+  const own = (mine && read(mine)) ?? null;
+  const found = own ? null : (left.shift() ?? null);
+  return {copy: own ?? found, found, left};
 }
 
 /** Lets go of a draft; the copy stays. */

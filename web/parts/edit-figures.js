@@ -39,6 +39,9 @@ export function figurePanel(state, ui) {
   if (!sheet) {
     return html`<p class="quiet">${state.lost ? lostWords(state) : "Working it out…"}</p>`;
   }
+  if (sheet.sheet.lines.length === 0) {
+    return html`<p class="quiet">Add a line, and its figures follow here.</p>`;
+  }
   return html`${state.lost ? html`<p class="stale" role="status">${lostWords(state)}</p>` : nothing}
     ${goalPart(sheet)}
     <section aria-label="The whole">
@@ -76,6 +79,9 @@ export function glance(state) {
   const {sheet} = state;
   if (!sheet) {
     return html`<span>Working it out…</span>`;
+  }
+  if (sheet.sheet.lines.length === 0) {
+    return html`<span>Figures follow the first line</span>`;
   }
   const shown = [
     {...macro(sheet, "per_piece", MACROS[0]), label: "Net carb a piece"},

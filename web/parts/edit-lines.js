@@ -15,12 +15,9 @@ export function lineEditor(state, ui) {
   return html`<section class="edit-lines" aria-labelledby="lines-heading">
     <div class="heading">
       <h2 id="lines-heading">Ingredients</h2>
-      <p class="quiet keys">Alt and ↑ or ↓ moves a line</p>
+      ${lines.length > 1 ? html`<p class="quiet keys">Alt and ↑ or ↓ moves a line</p>` : nothing}
     </div>
-    <div class="line-titles" aria-hidden="true">
-      <span></span><span>Food</span><span>Amount</span>
-      <span class="number">Weighs, ${massUnit()}</span><span>Flour</span><span></span>
-    </div>
+    ${lines.length > 0 ? titles() : html`<p class="quiet">There are none yet.</p>`}
     <ol class="edit-line-list">
       ${repeat(
         state.keys.lines,
@@ -33,6 +30,13 @@ export function lineEditor(state, ui) {
       <button type="button" id="add-line" @click=${() => addLine(state, ui)}>Add a line</button>
     </p>
   </section>`;
+}
+
+function titles() {
+  return html`<div class="line-titles" aria-hidden="true">
+    <span></span><span>Food</span><span>Amount</span>
+    <span class="number">Weighs, ${massUnit()}</span><span>Flour</span><span></span>
+  </div>`;
 }
 
 function row(state, ui, key, at, line) {

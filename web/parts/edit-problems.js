@@ -1,8 +1,10 @@
-// What cannot be read yet, beside its field: but not while the field is being typed into.
+// What cannot be read yet, beside its field: but not while the field is being typed into, nor
+// before anybody was there.
 
 /** What is wrong with a field, by its path in the document; empty text when nothing is. */
 export function problemAt(state, path, id) {
-  if (document.activeElement?.id === id) {
+  const blank = !document.getElementById(id)?.value.trim();
+  if (document.activeElement?.id === id || (blank && !state.visited?.has(id))) {
     return "";
   }
   const found = (state.sheet?.problems ?? []).find((each) => each.where === path);

@@ -136,6 +136,12 @@ export function remember(state) {
   keepCopy(id, {version, base, kept, sent, keys, nextKey, weighed, typed});
 }
 
+/** Writes the copy of this browser with the steps that can be taken back. */
+export function rememberAll(state) {
+  remember(state);
+  keepSteps(state.id, state);
+}
+
 /** Takes up a copy of this browser. */
 export function takeUp(state, copy) {
   Object.assign(state, fromTypedText(copy.typed), {

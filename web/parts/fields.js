@@ -57,7 +57,7 @@ export function choiceField(field) {
     >
       ${field.options.map(
         ([value, words]) =>
-          html`<option value=${value} ?selected=${value === (field.value ?? "")}>${words}</option>`,
+          html`<option value=${value} .selected=${value === (field.value ?? "")}>${words}</option>`,
       )}
     </select>`,
   );

@@ -10,7 +10,7 @@ import {beginKeeping, endKeeping, keepNow, typedTextOf} from "/parts/edit-keepin
 import {figures} from "/parts/edit-live.js";
 import {editPage} from "/parts/edit-page.js";
 import {
-  baseAddress, fromTypedText, opened, remember, replaceDocument, takeUp, typedText,
+  baseAddress, fromTypedText, opened, remember, rememberAll, replaceDocument, takeUp, typedText,
 } from "/parts/edit-state.js";
 import {notice} from "/parts/notices.js";
 
@@ -19,7 +19,7 @@ export const editView = {
     if (before?.state?.id === parts.draft && before.state.status !== "gone") {
       return before;
     }
-    const {copy, left} = await hold(parts.draft);
+    const {copy, found, left} = await hold(parts.draft);
     let draft = null;
     let failure = null;
     try {
@@ -36,6 +36,10 @@ export const editView = {
     }
     const data = {state: opened(draft), ui: newUi(), draft, left, both: null, failure};
     takeCopy(data, copy);
+    if (found) {
+      rememberAll(data.state);
+      forgetLeft(found);
+    }
     await figures(Object.assign(data.state, {redraw: () => {}}));
     return data;
   },
@@ -63,7 +67,11 @@ export const editView = {
       figures(state);
     });
     data.keys = (event) => press(data, event);
-    data.focus = () => setTimeout(() => state.redraw());
+    state.visited = new Set();
+    data.focus = (event) => {
+      state.visited.add(event.target.id);
+      setTimeout(() => state.redraw());
+    };
     document.addEventListener("keydown", data.keys);
     content.addEventListener("focusout", data.focus);
     data.content = content;

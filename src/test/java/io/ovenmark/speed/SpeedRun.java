@@ -38,15 +38,16 @@ import java.util.stream.Stream;
  * one run, so that a busy machine slows both.
  *
  * <p>Its arguments are a folder for the generated notebook, which is kept for the next run, and
- * {@code all} or which parts to measure: {@code timeline,open,compare,revise,list,search,sheet,demo,jar,
- * pages}.
+ * {@code all} or which parts to measure: {@code timeline,open,compare,revise,list,search,sheet,
+ * demo,jar,pages,typing}.
  */
 public final class SpeedRun {
   private static final Address PLAIN = Address.parse(GeneratedNotebook.slug(101));
   private static final Address WITH_VARIANT = Address.parse(GeneratedNotebook.slug(100));
   private static final List<String> PARTS =
-      List.of("timeline", "open", "compare", "revise", "list", "search", "sheet", "demo", "jar",
-          "pages");
+      List.of(
+          "timeline", "open", "compare", "revise", "list", "search", "sheet", "demo", "jar", "pages",
+          "typing");
 
   private static final String PLAIN_FILE = "formulas/" + PLAIN.formula() + ".json";
 
@@ -120,6 +121,7 @@ public final class SpeedRun {
       case "demo" -> demo();
       case "jar" -> jar();
       case "pages" -> pages();
+      case "typing" -> typing();
       default -> throw new IllegalArgumentException("no part " + part);
     }
   }
@@ -387,6 +389,17 @@ public final class SpeedRun {
       run.measure("demo", demo, pagesOf("seeded-lupin-bun", bakeOf(demo, "seeded-lupin-bun")));
       String longest = GeneratedNotebook.slug(GeneratedNotebook.LONG);
       run.measure("200 formulas", notebook, pagesOf(longest, bakeOf(notebook, longest)));
+    }
+    delete(demo);
+  }
+
+  private void typing() throws Exception {
+    Path demo = base.resolve("demo-typing");
+    delete(demo);
+    DemoNotebook.create(demo, (done, total) -> sink += done);
+    try (TypingRun run = new TypingRun(table)) {
+      run.measure("an edit in the demo", demo, "seeded-lupin-bun");
+      run.measure("an edit of 25 lines, 200 formulas", notebook, PLAIN.formula());
     }
     delete(demo);
   }

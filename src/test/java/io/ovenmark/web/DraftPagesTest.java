@@ -251,6 +251,26 @@ class DraftPagesTest {
     }
   }
 
+  @Test
+  void whatAClosedTabTypedIsFoundByTheNext(Browser browser) {
+    DraftViews.DraftView draft = begin("seeded-lupin-bun");
+    try (Visit visit = visit(browser, Visit.DESK, draft)) {
+      bench.stop();
+      amount(visit, "water").fill("201 g");
+      assertThat(visit.at(".kept")).containsText("Nothing is lost");
+      String address = visit.page().url();
+      Page next = visit.page().context().newPage();
+      visit.page().close();
+      bench.startAgain();
+      next.navigate(address);
+      assertThat(next.getByLabel(Pattern.compile("^Amount of .*water"))).hasValue("201 g");
+      assertThat(next.locator(".kept")).containsText(Pattern.compile("^\\s*Kept\\s*$"));
+      assertThat(kept(draft).document().text()).contains("201 g");
+      assertThat(new KeepDrafts(bench.desk()).all().drafts()).hasSize(1);
+      visit.expectRefusal();
+    }
+  }
+
   @ParameterizedTest
   @ValueSource(ints = {Visit.DESK, Visit.PHONE})
   void theSameDraftInTwoTabsIsNeverOverwritten(int width, Browser browser) {
@@ -301,7 +321,7 @@ class DraftPagesTest {
       waitUntilKept(visit);
       commitElsewhere("Less butter", "butter-unsalted=15 g");
       visit.page().evaluate("dispatchEvent(new Event('focus'))");
-      assertThat(visit.at(".edit-banner")).containsText("committed 6 while this draft was open");
+      assertThat(visit.at(".edit-banner")).containsText("6 while this draft was open");
       visit.assertAccessible();
       saveAs(visit, "Softer");
       assertThat(visit.at("#notices")).containsText("Merged with 6 by");
@@ -403,6 +423,10 @@ class DraftPagesTest {
       page.getByLabel("Step 4").fill("Cool.\nThen cut.");
       button(visit, "Up step 4").click();
       visit.at("#draft-goal").selectOption("egg-free-bun");
+      button(visit, "Undo").click();
+      assertThat(visit.at("#draft-goal")).hasValue("low-carb-bun");
+      button(visit, "Redo").click();
+      assertThat(visit.at("#draft-goal")).hasValue("egg-free-bun");
       button(visit, "More for line 2").click();
       visit.at(".line-more input").fill("coarse");
       visit.assertAccessible();
