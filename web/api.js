@@ -160,3 +160,8 @@ export const filtered = (line, filter, signal) =>
 export const trends = (line, figures, pins, signal) =>
   ask("trends", {line, figures: figures.join(","), ...pins}, signal);
 export const search = (filter, formula, signal) => ask("search", {...filter, formula}, signal);
+export const bakeStart = (address, signal) => ask("bake/start", {address}, signal);
+export const bakeForm = (formula, id, units, signal) =>
+  ask("bake/form", {formula, id, ...units}, signal);
+export const bakeDraft = (id, signal) => ask("bake/draft", {id}, signal);
+export const unfinishedBakes = (formula, signal) => ask("bake/unfinished", {formula}, signal);

@@ -50,6 +50,10 @@ const routes = [
   [/^\/goals\/(?<goal>[^/]+)$/, () => import("/views/goal.js").then((m) => m.goalView)],
   [/^\/new-goal$/, () => import("/views/goal.js").then((m) => m.newGoalView)],
   [/^\/notebook$/, () => import("/views/notebook.js").then((m) => m.notebookView)],
+  [
+    /^\/record\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/record.js").then((m) => m.recordView),
+  ],
   [/^\/beside$/, () => import("/views/photos.js").then((m) => m.besideView)],
   [/^\/drafts\/(?<draft>[^/]+)$/, () => import("/views/edit.js").then((m) => m.editView)],
 ];
@@ -232,6 +236,15 @@ onReturn(() => {
     tools.again();
   }
 });
+
+// Timers of bakes go on after a reload of any page.
+try {
+  if (Object.keys(localStorage).some((name) => name.startsWith("ovenmark.bake."))) {
+    import("/parts/timer-watch.js").then((m) => m.watchKept());
+  }
+} catch {
+  // A browser that keeps nothing has no timers to take up.
+}
 
 history.scrollRestoration = "manual";
 show();

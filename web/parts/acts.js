@@ -105,8 +105,8 @@ async function restore(subject, tools) {
             restore.
           </p>`
         : html`<p>
-              What ${name} said becomes the newest revision, after ${short(look.newest.address)}. The
-              revisions in between stay.
+              What ${name} said becomes the newest revision, after ${short(look.newest.address)}.
+              The revisions in between stay.
             </p>
             <h3>What changes against ${short(look.newest.address)}</h3>
             ${changeList(look.changes, "Nothing that can be put in words.")}`,
@@ -131,8 +131,8 @@ function committed({outcome, revision}) {
   const name = short(revision.address);
   notice({
     text: outcome === "committed"
-      ? `Committed ${name}: “${revision.note}”.`
-      : `Nothing was committed: ${name} says the same already.`,
+      ? `Saved ${name}: “${revision.note}”.`
+      : `Nothing was saved: ${name} says the same already.`,
     link: [worksheetPage(revision.address), `Worksheet of ${name}`],
   });
 }
@@ -231,8 +231,8 @@ async function undo(subject, tools) {
     look: () => api.undoing(line),
     start: () => ({}),
     draw: (look) => html`<p>
-        The last change is <b>“${look.note}”</b>, by ${look.author}, ${moment(look.time)}. Undoing it
-        brings back what was before. The change stays in the history; undoing once more does it
+        The last change is <b>“${look.note}”</b>, by ${look.author}, ${moment(look.time)}. Undoing
+        it brings back what was before. The change stays in the history; undoing once more does it
         again.
       </p>
       ${look.formulas.some((each) => each.formula === subject.formula)

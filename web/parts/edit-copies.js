@@ -38,9 +38,9 @@ export async function hold(id) {
   return {copy, left};
 }
 
-/** Lets go of it; the copy stays. */
-export function letGo() {
-  open = null;
+/** Lets go of a draft; the copy stays. */
+export function letGo(id) {
+  open = open === id ? null : open;
 }
 
 function heldElsewhere() {

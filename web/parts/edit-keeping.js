@@ -2,12 +2,16 @@
 
 import * as api from "/api.js";
 import {order} from "/api.js";
+import {onReturn} from "/parts/answering.js";
 import {remember, typedText} from "/parts/edit-state.js";
 
 const SOON_MS = 400;
 const FIRST_WAIT_MS = 1000;
 const LONGEST_WAIT_MS = 15000;
 const LOOK_EVERY_MS = 10000;
+
+let current = null;
+onReturn(() => current?.status === "away" && keepNow(current));
 
 /** What is said of each status. */
 export const statusWords = {
@@ -26,6 +30,7 @@ export const statusWords = {
  */
 export function beginKeeping(state, {moved, taken, redraw}) {
   Object.assign(state, {moved, taken, redraw, waits: FIRST_WAIT_MS});
+  current = state;
   state.listeners.add(() => soon(state, SOON_MS));
   state.look = () => document.visibilityState === "visible" && look(state);
   state.hide = () => document.visibilityState === "hidden" && keepNow(state);

@@ -105,7 +105,7 @@ function banners(data) {
       : last
         ? html`<div class="edit-banner" role="status">
             <p>
-              ${last.author} committed ${short(last.address)} while this draft was open:
+              ${last.author} saved ${short(last.address)} while this draft was open:
               <b>${last.note}</b>. Saving merges it with yours.
               <a href=${formulaPage(last.formula, {
                 line: last.variant,

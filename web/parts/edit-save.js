@@ -101,7 +101,7 @@ function notePart(state, form, {redraw}) {
     ${standing(sheet)}
     <details>
       <summary>Allergens and cautions</summary>
-      <ul class="cautions">
+      <ul class="note-cautions">
         ${sheet.sheet.cautions.map((words) => html`<li>${words}</li>`)}
       </ul>
       <p class="quiet">Local food codes and licensed practice decide.</p>
@@ -120,7 +120,7 @@ function standing({sheet}) {
 function conflictPart(state, form, {redraw}) {
   const {revision, conflicts, remarks} = form.conflict;
   return html`<p>
-      ${revision.author} committed ${short(revision.address)} meanwhile:
+      ${revision.author} saved ${short(revision.address)} meanwhile:
       <b>${revision.note}</b>. What does not touch is merged; here both sides changed the same.
     </p>
     ${conflictChooser(

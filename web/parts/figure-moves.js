@@ -25,21 +25,26 @@ export function figureMoves(moves, words) {
           ${moves.apart.length === 1 ? "its" : "their"} own, which would stay as it is.
         </p>`
       : nothing}
-    <p class="quiet">${NEVER}</p>`;
+    ${words.asNew ? nothing : html`<p class="quiet">${NEVER}</p>`}`;
 }
 
 /** The same in a few words, leading to the whole; nothing when nothing moves. */
-export function movesInShort(moves) {
+export function movesInShort(moves, words = {}) {
   return moves && moves.formulas.length > 0
-    ? html`<a class="in-short" href="#would">${sentence(moves, {})}</a>`
+    ? html`<a class="in-short" href="#would">${sentence(moves, words)}</a>`
     : nothing;
 }
 
 function sentence(moves, words) {
-  const missed = moves.formulas.filter((each) => each.goal?.change === "newly missed").length;
-  const met = moves.formulas.filter((each) => each.goal?.change === "newly met").length;
+  const changed = (change) => moves.formulas.filter((each) => each.goal?.change === change).length;
+  const missed = changed("newly missed");
+  const met = changed("newly met");
   if (moves.formulas.length === 0) {
     return moves.same.length > 0 || moves.apart.length > 0 ? words.still : words.none;
+  }
+  if (words.asNew) {
+    return html`<b>${count(changed("met"), "formula")} would meet it</b>, ${changed("missed")} would
+      miss it${changed("not known") > 0 ? `, of ${changed("not known")} it is not known` : ""}.`;
   }
   const goals = [
     missed > 0 ? `${count(missed, "goal")} newly missed` : "",
@@ -78,7 +83,7 @@ function goalMove(goal) {
   const outcome =
     goal.change === "same"
       ? html`${goalMark(goal.to)}${goal.rules.length > 0 ? " as before" : ", as before"}`
-      : html`${goalMark(goal.to, html`<b>${goal.change}</b>`)}`;
+      : goalMark(goal.to, html`<b>${goal.change}</b>`);
   return html`<p class="goal-move">${goal.name}: ${outcome}</p>
     ${goal.rules.length > 0
       ? html`<ul class="rules">

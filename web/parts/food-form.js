@@ -5,7 +5,7 @@ import {live} from "/lib/lit-html/directives/live.js";
 import {capital} from "/format.js";
 import {choiceField, textField, tickField} from "/parts/fields.js";
 import {labelFields} from "/parts/label-form.js";
-import {otherProblems, problemOf, typed} from "/parts/tried-form.js";
+import {drawAgain, otherProblems, problemOf, typed} from "/parts/tried-form.js";
 
 const PRICE = /^(\S+) (\S+) for (.+?)(?: on (\S+))?$/;
 const WEIGHT = "weight.";
@@ -73,7 +73,7 @@ export function foodFields(form, choices, page) {
       },
       ...more,
     });
-  return html`<div class="food-form" @focusout=${() => form.tools.redraw()}>
+  return html`<div class="food-form" @focusout=${() => drawAgain(form)}>
     ${otherProblems(form, drawnFields(form, choices))}
     <div class="pair">
       ${fact("name", {label: "Name", required: true})}

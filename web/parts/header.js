@@ -5,6 +5,12 @@ import {html, nothing, render} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
 import {notebookPrefers} from "/preferences.js";
 
+const BELONGS = {
+  "/": /^\/(formulas|worksheet|bakes|drafts|carry)\/|^\/(begin|beside)$/,
+  "/pantry": /^\/(new-food|food-table)$/,
+  "/goals": /^\/new-goal$/,
+};
+
 const place = document.getElementById("header");
 
 let notebook = null;
@@ -75,10 +81,7 @@ function current(address) {
   if (path === address) {
     return "page";
   }
-  const within = address === "/"
-    ? /^\/(formulas|worksheet|bakes|drafts)\//.test(path)
-    : path.startsWith(address + "/") || path.startsWith(address.replace(/s$/, "") + "/");
-  return within ? "true" : nothing;
+  return path.startsWith(address + "/") || BELONGS[address]?.test(path) ? "true" : nothing;
 }
 
 function fold(next) {

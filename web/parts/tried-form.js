@@ -11,6 +11,29 @@ import {refused} from "/views/failure.js";
 
 const WAIT_MS = 150;
 
+// What appears by itself must not move a button away from under a pressed finger.
+let pressed = false;
+const waiting = new Set();
+addEventListener("pointerdown", () => (pressed = true), {capture: true});
+["pointerup", "pointercancel"].forEach((name) => addEventListener(name, released, {capture: true}));
+
+function released() {
+  pressed = false;
+  setTimeout(() => {
+    waiting.forEach((form) => form.tools.redraw());
+    waiting.clear();
+  });
+}
+
+/** Draws again what was found or left, as soon as nothing is pressed. */
+export function drawAgain(form) {
+  if (pressed) {
+    waiting.add(form);
+  } else {
+    form.tools.redraw();
+  }
+}
+
 /**
  * The state of one form: {folder, name, fresh, carried, orders: [try, save], saved, tools}. fresh
  * is what it shows before anything is typed, {seen, …}; carried makes an order of its state;
@@ -26,6 +49,7 @@ export function triedForm(given) {
     elsewhere: found === null ? keptElsewhere(given.folder, given.name) : [],
     tried: null,
     touched: new Set(),
+    asked: new Set(),
     attempted: false,
     clash: null,
     picks: {},
@@ -39,6 +63,7 @@ export function triedForm(given) {
 /** Notes a change: keeps it, draws it, tries it out. */
 export function typed(form, field) {
   form.touched.add(field);
+  form.asked.add(field);
   keep(form.folder, form.name, form.state);
   form.tools.redraw();
   clearTimeout(form.timer);
@@ -102,6 +127,7 @@ function when(milliseconds) {
 export function leaveForm(form) {
   clearTimeout(form.timer);
   form.asking?.abort();
+  waiting.delete(form);
 }
 
 /** What is wrong with a field, once it was typed into and left. */
@@ -109,6 +135,9 @@ export function problemOf(form, field, id) {
   const found = form.tried?.problems.find((each) => each.field === field);
   const shown =
     form.attempted || (form.touched.has(field) && document.activeElement?.id !== id);
+  if (form.asked.has(field)) {
+    return undefined;
+  }
   return found && shown ? `${found.message} ${found.hint}`.trim() : undefined;
 }
 
@@ -129,13 +158,14 @@ async function look(form) {
   try {
     form.tried = await order(form.orders[0], form.carried(form.state), mine.signal);
     form.failure = null;
+    form.asked.clear();
   } catch (thrown) {
     if (mine.signal.aborted) {
       return;
     }
     form.failure = thrown;
   }
-  form.tools.redraw();
+  drawAgain(form);
 }
 
 /** Saves it, with the choices where somebody else changed the same. */
@@ -214,7 +244,7 @@ export function formActions(form, words, back) {
     >
       ${form.saving ? "Saving…" : form.clash ? "Save with these choices" : words}
     </button>
-    ${back} ${movesInShort(form.tried?.moves)}
+    ${back} ${movesInShort(form.tried?.moves, form.words)}
     ${open > 0 ? html`<span class="quiet">${count(open, "choice")} to make above</span>` : nothing}
   </div>`;
 }

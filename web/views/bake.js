@@ -14,6 +14,7 @@ import {
   temperature,
   withUnit,
 } from "/format.js";
+import {bakeEdit, isChanging, leaveEdit} from "/parts/bake-edit.js";
 import {sort} from "/parts/bakes.js";
 import {photoSection} from "/parts/photo-section.js";
 
@@ -30,8 +31,10 @@ export const bakeView = {
       ${photoSection(bake, tools)}
       ${summary(bake)}
     </div>
-    ${pieces(bake)}
+    ${isChanging(bake) ? nothing : pieces(bake)} ${bakeEdit(bake, place, tools)}
   </article>`,
+
+  left: leaveEdit,
 };
 
 function head(bake) {

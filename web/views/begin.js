@@ -14,7 +14,7 @@ import {refused} from "/views/failure.js";
 const WAYS = [
   ["nothing", "From nothing"],
   ["copy", "Copy a formula"],
-  ["paste", "Paste a recipe"],
+  ["paste", "Paste"],
 ];
 
 // While the page is loading there is nothing to draw again.

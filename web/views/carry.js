@@ -70,8 +70,8 @@ function preview(data, tools) {
   return html`<p class="say">
       What the main line improved up to
       <a href=${worksheetPage(answer.from.address)}>${short(answer.from.address)}</a> comes into
-      <a href=${worksheetPage(answer.revision.address)}>${short(answer.revision.address)}</a>. Nothing
-      is written until you carry it over.
+      <a href=${worksheetPage(answer.revision.address)}>${short(answer.revision.address)}</a>.
+      Nothing is written until you carry it over.
     </p>
     ${conflicts.length > 0
       ? html`<section>

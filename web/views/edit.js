@@ -83,15 +83,15 @@ export const editView = {
     document.removeEventListener("keydown", data.keys);
     data.content?.removeEventListener("focusout", data.focus);
     endKeeping(data.state);
-    letGo();
+    letGo(data.state.id);
   },
 
-  shortcuts: (data, place, tools) => [
+  shortcuts: (data) => [
     {key: "w", does: "At the scale, and back", run: () => toggleWeigh(data)},
-    {key: "Ctrl+Z", does: "Undo", run: () => {}},
-    {key: "Ctrl+Shift+Z", does: "Redo", run: () => {}},
-    {key: "Ctrl+S", does: "Save as a revision", run: () => {}},
-    {key: "Alt+↑ or ↓", does: "Move the line or step up or down", run: () => {}},
+    {key: "Ctrl+Z", does: "Undo"},
+    {key: "Ctrl+Shift+Z", does: "Redo"},
+    {key: "Ctrl+S", does: "Save as a revision"},
+    {key: "Alt+↑ or Alt+↓", does: "Move the line or step up or down"},
   ],
 };
 

@@ -22,6 +22,7 @@ import {Rows, spine} from "/parts/spine.js";
 import {filtered, shownOf, timelineFilter} from "/parts/timeline-filter.js";
 import {trendKeys, trendsOf, whenThere} from "/parts/trends-coming.js";
 import {trendStrip} from "/parts/trends.js";
+import {unfinishedOf} from "/parts/unfinished-bakes.js";
 import {fieldTable, goalChanges, methodDiff} from "/parts/wording.js";
 import {problemList, refused} from "/views/failure.js";
 
@@ -30,6 +31,8 @@ const FIRST_ROWS = 20;
 const WIDE = matchMedia("(min-width: 62rem)");
 
 export const formulaView = {
+  rereads: true,
+
   async load({parts, query}, {before, signal}) {
     const line = query.get("line");
     const address = line ? `${parts.formula}/${line}` : parts.formula;
@@ -105,7 +108,7 @@ export const formulaView = {
         </details>
       </section>
       <section class="answer" aria-label="Comparison">
-        ${revisionActs(onTimeline(timeline, pins.to), tools)}
+        ${revisionActs(onTimeline(timeline, pins.to), tools)} ${unfinishedOf(timeline.formula)}
         ${trendStrip({trends: whenThere(trends, redraw), pins, reading, exchange, redraw})}
         ${comparison ? answer(comparison, pins, chosen, to) : nothing}
         ${failure ? html`<div class="comparison">${refused(failure)}</div>` : nothing}
@@ -115,6 +118,28 @@ export const formulaView = {
   },
 
   drawn: revealPins,
+
+  shortcuts: ({timeline, pins, filter}, {query}, {go}) => [
+    {
+      key: "x",
+      does: "Swap A and B",
+      run: () =>
+        go(
+          formulaPage(timeline.formula, {
+            line: timeline.variant,
+            from: pins.to,
+            to: pins.from,
+            per: query.get("per"),
+            figure: query.get("figure"),
+            trends: query.get("trends"),
+            filter,
+          }),
+        ),
+    },
+    {key: "w", does: "Open the worksheet of B", run: () => go(worksheetPage(pins.to))},
+    {key: "↑ ↓", does: "Move the pin that has the focus, or read a chart"},
+    {key: "Home End", does: "Move it to the newest or the first revision"},
+  ],
 };
 
 // What is in view first, with what the pins stand on.

@@ -16,6 +16,7 @@ import {
   withoutFields,
 } from "/parts/limits.js";
 import {
+  drawAgain,
   formActions,
   formState,
   leaveForm,
@@ -156,6 +157,7 @@ function begin({page, choices, notebook}, tools) {
     fresh: fresh(page, notebook),
     carried,
     orders: ["goal/try", "goal/save"],
+    words: {asNew: !page},
     saved: async (outcome) => {
       await tools.go(`/goals/${outcome.name}`, {replace: true});
       scrollTo(0, 0);
@@ -198,7 +200,7 @@ function editing({form, page, choices, notebook}) {
     <h1>${page ? `Change ${page.goal.name}` : "Add a goal"}</h1>
     ${formState(form, page ? page.goal.name : "it")}
     <div class="columns kitchen-columns">
-      <div @focusout=${() => form.tools.redraw()}>
+      <div @focusout=${() => drawAgain(form)}>
         ${otherProblems(form, drawn)} ${texts(form)} ${limitFields(form, choices)}
         ${withoutFields(form, choices)} ${netRule(form, notebook)} ${variantTick(form, page)}
         ${formActions(form, "Save", html`<a class="button" href=${back}>Leave</a>`)}
@@ -215,6 +217,7 @@ function editing({form, page, choices, notebook}) {
               ? "No formula states it yet, so nobody would stand otherwise."
               : "Add a rule to see how the formulas would stand.",
             still: "Nobody would stand otherwise by what is typed so far.",
+            asNew: !page,
           })}
         </section>
         ${tried ? cautions(tried.cautions) : nothing}

@@ -8,6 +8,7 @@ import {choiceField, textField, tickField} from "/parts/fields.js";
 import {notebookChanged} from "/parts/header.js";
 import {shareFields, sharesOf} from "/parts/limits.js";
 import {
+  drawAgain,
   formActions,
   formState,
   leaveForm,
@@ -43,7 +44,7 @@ export const notebookView = {
       </p>
       ${formState(form, "the settings")}
       <div class="columns kitchen-columns">
-        <div @focusout=${() => tools.redraw()}>
+        <div @focusout=${() => drawAgain(form)}>
           ${fields(form, page, choices)}
           ${formActions(form, "Save settings", nothing)}
         </div>

@@ -262,7 +262,7 @@ function bakeHit(formula, hit) {
       <span class="quiet">${fullDay(hit.time)}${hit.person ? `, ${hit.person}` : ""}</span>
     </p>
     ${hit.findings.length > 0
-      ? html`<p class="findings">
+      ? html`<p class="search-findings">
           ${hit.findings.map(
             (each) => html`<span>${runs(each.runs)} <i>${sort(each.merit)}</i></span>`,
           )}

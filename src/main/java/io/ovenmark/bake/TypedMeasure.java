@@ -41,7 +41,17 @@ final class TypedMeasure {
   }
 
   static OptionalDouble grams(String text, TypedUnits units) {
-    return number(stated(text), each -> PieceMeasure.grams(withUnit(each, units.mass())));
+    return number(stated(text), each -> mass(withUnit(each, units.mass())));
+  }
+
+  private static double mass(String text) {
+    try {
+      return PieceMeasure.grams(text);
+    } catch (IllegalArgumentException e) {
+      String sentence = String.valueOf(e.getMessage()).split("\n", 2)[0];
+      throw PieceWord.bad(
+          sentence.replace("The amount", "The mass"), "Write it as in 95 or 3.4 oz.");
+    }
   }
 
   static OptionalDouble millimetres(String text) {

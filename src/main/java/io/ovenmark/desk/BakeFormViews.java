@@ -1,5 +1,6 @@
 package io.ovenmark.desk;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import io.ovenmark.bake.BakeForm;
 import java.util.List;
 
@@ -189,7 +190,7 @@ public final class BakeFormViews {
       Double bakedPercent,
       String bakedUnknown,
       FigureSet perPiece,
-      FigureSet per100GBaked,
+      @JsonProperty("per_100_g_baked") FigureSet per100GBaked,
       List<FigureSet> weighedPieces,
       List<String> remarks,
       List<String> cautions,

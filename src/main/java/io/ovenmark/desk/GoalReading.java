@@ -108,7 +108,7 @@ final class GoalReading {
       int faults = problems.size();
       OptionalDouble least = bound(field + ".at_least", typed.atLeast());
       OptionalDouble most = bound(field + ".at_most", typed.atMost());
-      if (problems.size() > faults) {
+      if (problems.size() > faults || !bounded(field, figure.get(), least, most)) {
         continue;
       }
       Extras extras =
@@ -121,6 +121,25 @@ final class GoalReading {
       read(field, () -> limits.add(new Limit(figure.get(), basis, least, most, extras)));
     }
     return limits;
+  }
+
+  private boolean bounded(
+      String field, Figure figure, OptionalDouble least, OptionalDouble most) {
+    if (least.isEmpty() && most.isEmpty()) {
+      problem(
+          field,
+          "The limit on " + figure.label() + " states no number yet.",
+          "Write one, or take the limit out.");
+      return false;
+    }
+    if (least.isPresent() && most.isPresent() && least.getAsDouble() > most.getAsDouble()) {
+      problem(
+          field,
+          "The least " + figure.label() + " is more than the greatest.",
+          "Exchange the two numbers.");
+      return false;
+    }
+    return true;
   }
 
   private OptionalDouble bound(String field, String text) {

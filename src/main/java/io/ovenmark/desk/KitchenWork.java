@@ -110,7 +110,8 @@ public final class KitchenWork {
    * @param name name for people
    * @param from whether it is met before; null when not known, or when there was no such goal
    * @param to whether it is met after; null when not known
-   * @param change {@code newly met}, {@code newly missed}, {@code no longer known} or {@code same}
+   * @param change {@code newly met}, {@code newly missed}, {@code no longer known} or {@code same};
+   *     {@code met}, {@code missed} or {@code not known} when there was no such goal
    * @param rules those that stand otherwise than before
    */
   public record GoalMove(

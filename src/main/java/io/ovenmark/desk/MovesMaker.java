@@ -183,9 +183,10 @@ final class MovesMaker {
     if (from.equals(Optional.of(to))) {
       return "same";
     }
+    String newly = from.isPresent() ? "newly " : "";
     return switch (to) {
-      case MET -> "newly met";
-      case BROKEN -> "newly missed";
+      case MET -> newly + "met";
+      case BROKEN -> newly + "missed";
       case UNKNOWN -> from.isPresent() ? "no longer known" : "not known";
     };
   }

@@ -125,12 +125,12 @@ public final class WorkOutBake {
       OptionalDouble one, String nameOfOne, OptionalDouble other, String nameOfOther) {
     List<String> missing = new ArrayList<>();
     if (one.isEmpty()) {
-      missing.add(nameOfOne);
+      missing.add("no " + nameOfOne);
     }
     if (other.isEmpty()) {
-      missing.add(nameOfOther);
+      missing.add("no " + nameOfOther);
     }
-    return missing.isEmpty() ? null : String.join(" and ", missing) + " not measured";
+    return missing.isEmpty() ? null : String.join(", ", missing);
   }
 
   /**

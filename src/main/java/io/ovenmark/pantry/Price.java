@@ -7,7 +7,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 
 /**
- * What a package of a food costs.
+ * What a package of a food costs. Equal amounts are equal prices, however many zeros were written.
  *
  * @param amount money for the package, 0 or more
  * @param currency three-letter code of ISO 4217, such as {@code EUR}
@@ -26,5 +26,7 @@ public record Price(
           "A price needs an amount of 0 or more, a currency and the grams it buys.\n"
               + "Write for example 3.20 EUR for 1000 g.");
     }
+    amount = amount.stripTrailingZeros();
+    amount = amount.scale() < 0 ? amount.setScale(0) : amount;
   }
 }

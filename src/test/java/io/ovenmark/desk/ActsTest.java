@@ -120,7 +120,8 @@ class ActsTest {
   }
 
   private Address eggFree() {
-    String goal = "{\"name\": \"No egg\", \"limits\": [], \"without\": {\"allergens\": [\"eggs\"]}}";
+    String goal =
+        "{\"name\": \"No egg\", \"limits\": [], \"without\": {\"allergens\": [\"eggs\"]}}";
     new RecordWriter(desk.notebook())
         .saveGoal(
             GoalCodec.read("no-egg", "no-egg", goal.getBytes(StandardCharsets.UTF_8)),

@@ -112,7 +112,7 @@ class ActsPagesTest {
       assertThat(visit.at("#act-note").inputValue()).isEqualTo("Softer again");
       assertThat(water(BUN)).isEqualTo("200 g");
       button(visit, "Restore 2").click();
-      assertThat(told(visit)).contains("Committed 7: “Softer again”.", "Worksheet of 7");
+      assertThat(told(visit)).contains("Saved 7: “Softer again”.", "Worksheet of 7");
       assertThat(visit.settled().address()).contains("a=6&b=7");
       assertThat(water(BUN)).isEqualTo("220 g");
     }

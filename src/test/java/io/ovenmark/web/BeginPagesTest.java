@@ -160,7 +160,8 @@ class BeginPagesTest {
       assertThat(visit.at(".pasted-left").innerText()).contains("salt to taste");
       button(visit, "Take it in again").click();
       standing.getByText("1 needs a choice").waitFor();
-      Locator amount = visit.page().getByLabel("Amount", new Page.GetByLabelOptions().setExact(true));
+      Locator amount =
+          visit.page().getByLabel("Amount", new Page.GetByLabelOptions().setExact(true));
       amount.fill("some");
       amount.press("Enter");
       visit.at(".pasted-line .problem").getByText("some").waitFor();
@@ -176,7 +177,8 @@ class BeginPagesTest {
   void aRecipeInJsonIsTakenFromAFileAndOtherFilesAreRefusedInOneSentence(Browser browser) {
     String recipe =
         "{\"@context\":\"https://schema.org\",\"@type\":\"Recipe\",\"name\":\"Crispbread\","
-            + "\"recipeYield\":\"12 pieces\",\"recipeIngredient\":[\"80 g sesame seeds\",\"60 g water\"],"
+            + "\"recipeYield\":\"12 pieces\","
+            + "\"recipeIngredient\":[\"80 g sesame seeds\",\"60 g water\"],"
             + "\"recipeInstructions\":\"Mix and roll out.\"}";
     try (Visit visit = Visit.on(bench.viewer(), browser, Visit.DESK)) {
       visit.to("/begin?way=paste").at("#text").fill("1 g salt");
