@@ -5,6 +5,7 @@ import {html, nothing, svg} from "/lib/lit-html/lit-html.js";
 import {Failure} from "/api.js";
 import {short, worksheetPage} from "/address.js";
 import {capital, count} from "/format.js";
+import {FIRST_TRENDS} from "/parts/trends-coming.js";
 import {refused} from "/views/failure.js";
 
 const HIGH = 56;
@@ -28,10 +29,18 @@ const KEYS = {
 export function trendStrip({trends: {answer, coming, failure, commits}, ...rest}) {
   return html`<section class="trends" aria-label="Along the line of history"
     aria-busy=${coming ? "true" : nothing}>
-    ${answer
-      ? strip({trends: withPins(answer, commits), ...rest})
-      : html`<p class="strip-coming">${failure ? "" : "Working the figures out…"}</p>`}
-    ${failure instanceof Failure ? refused(failure) : nothing}
+    ${answer ? strip({trends: withPins(answer, commits), ...rest}) : nothing}
+    ${answer || failure
+      ? nothing
+      : html`<p class="strip-coming">Working the figures out…</p>`}
+    ${failure instanceof Failure
+      ? html`<div class="strip-failed">
+          ${refused(failure)}
+          <button type="button" @click=${() => rest.exchange(FIRST_TRENDS)}>
+            Show the usual figures
+          </button>
+        </div>`
+      : nothing}
   </section>`;
 }
 
