@@ -32,7 +32,6 @@ final class OwnBench implements AutoCloseable {
   private final AtomicInteger writes = new AtomicInteger();
   private final int port;
   private Viewer viewer;
-  private int port;
 
   private OwnBench(Path folder) {
     this.folder = folder;
