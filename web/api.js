@@ -124,6 +124,7 @@ export function upload(name, parameters, file, {progressed, signal}) {
   });
 }
 
+export const notebookLine = (signal) => ask("notebook/line", {}, signal);
 export const formulas = (signal) => ask("formulas", {}, signal);
 export const timeline = (line, signal) => ask("timeline", {line}, signal);
 export const sheet = (address, signal) => ask("sheet", {address}, signal);

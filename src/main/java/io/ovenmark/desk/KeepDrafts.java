@@ -105,16 +105,32 @@ public final class KeepDrafts {
   }
 
   /**
-   * All drafts; a damaged one is left out.
+   * All drafts into which something was typed; a damaged one is left out.
    *
    * @return those kept last first
    */
   public DraftViews.DraftList all() {
     List<DraftViews.DraftEntry> entries = new ArrayList<>();
     for (Draft draft : drafts.all(DraftContent.KIND)) {
-      DraftContent.read(draft.content()).ifPresent(content -> entries.add(entry(draft, content)));
+      DraftContent.read(draft.content())
+          .filter(content -> draft.version() > 1 || !isCopy(content))
+          .ifPresent(content -> entries.add(entry(draft, content)));
     }
     return new DraftViews.DraftList(List.copyOf(entries));
+  }
+
+  /** Whether it says what its base says: a page was opened, and nothing typed. */
+  private boolean isCopy(DraftContent content) {
+    if (content.base() == null) {
+      return false;
+    }
+    try {
+      return desk.readable(desk.notebook().revision(Address.parse(content.base())))
+          .map(formula -> JsonText.of(FormulaCodec.write(formula)).equals(content.document()))
+          .orElse(false);
+    } catch (Refusal gone) {
+      return false;
+    }
   }
 
   private static DraftViews.DraftEntry entry(Draft draft, DraftContent content) {
