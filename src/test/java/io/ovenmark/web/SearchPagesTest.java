@@ -52,7 +52,7 @@ class SearchPagesTest {
       visit.page().waitForURL("**/search?q=crumb&finding=gummy+crumb");
       visit.settled();
       assertThat(visit.at(".found-count").innerText()).isEqualTo("1 revision or bake in 1 formula");
-      assertThat(visit.at(".findings mark").allTextContents()).contains("gummy crumb");
+      assertThat(visit.at(".search-findings mark").allTextContents()).contains("gummy crumb");
       assertThat(visit.at(".stated").innerText()).contains("finding: gummy crumb");
       visit.assertAccessible();
       visit.assertFits();
