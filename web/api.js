@@ -39,7 +39,9 @@ const SILENT = {
 };
 
 async function ask(question, parameters, signal) {
-  const given = Object.entries(parameters).filter(([, value]) => value !== undefined && value !== null);
+  const given = Object.entries(parameters).filter(
+    ([, value]) => value !== undefined && value !== null,
+  );
   return answered(address(question, given), {signal});
 }
 
@@ -70,6 +72,12 @@ export function order(name, carried = {}, signal) {
   });
 }
 
+/** That the viewer does not answer, told to all who listen. */
+export function silence() {
+  tell(SILENT.reason);
+  return new Failure(SILENT);
+}
+
 function tell(outcome) {
   listeners.forEach((listener) => listener(outcome));
 }
@@ -84,8 +92,7 @@ async function answered(where, options) {
     if (options.signal?.aborted) {
       throw thrown;
     }
-    tell(SILENT.reason);
-    throw new Failure(SILENT);
+    throw silence();
   }
   tell(answer.reason === UNPAIRED && !response.ok ? UNPAIRED : "answered");
   if (!response.ok) {
@@ -101,7 +108,7 @@ async function answered(where, options) {
 export function upload(name, parameters, file, {progressed, signal}) {
   return new Promise((resolve, reject) => {
     const request = new XMLHttpRequest();
-    const silent = () => reject(new Failure(SILENT));
+    const silent = () => reject(silence());
     request.open("POST", `/api/${name}?${new URLSearchParams(parameters)}`);
     request.responseType = "json";
     const known = /^image\/[\w.+-]+$/.test(file.type);
@@ -114,6 +121,7 @@ export function upload(name, parameters, file, {progressed, signal}) {
       if (status >= 200 && status < 300 && response) {
         resolve(response);
       } else {
+        tell(response?.reason === UNPAIRED ? UNPAIRED : "answered");
         reject(new Failure(response ?? SILENT));
       }
     });
@@ -124,6 +132,7 @@ export function upload(name, parameters, file, {progressed, signal}) {
   });
 }
 
+export const notebookLine = (signal) => ask("notebook/line", {}, signal);
 export const formulas = (signal) => ask("formulas", {}, signal);
 export const timeline = (line, signal) => ask("timeline", {line}, signal);
 export const sheet = (address, signal) => ask("sheet", {address}, signal);

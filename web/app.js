@@ -1,6 +1,7 @@
 // Finds the page that an address means, loads what it needs and shows it.
 
 import {html, render} from "/lib/lit-html/lit-html.js";
+import * as api from "/api.js";
 import {onPreference} from "/preferences.js";
 import {onReturn} from "/parts/answering.js";
 import {drawHeader} from "/parts/header.js";
@@ -122,7 +123,7 @@ async function show({keep = false, scroll = 0, anew = false} = {}) {
   let data = null;
   let view = failureView;
   try {
-    const wanted = await place.fetched();
+    const wanted = await fetched(place);
     const before = current?.view === wanted && !anew ? current.data : null;
     data = await wanted.load(place, {before, signal: mine.signal});
     view = wanted;
@@ -146,6 +147,21 @@ async function show({keep = false, scroll = 0, anew = false} = {}) {
     scrollTo(0, scroll);
     focusHeading();
     view.drawn?.(content, data, tools);
+  }
+}
+
+// A view that could not be fetched does not say why; a question does. Browsers may not ask for the
+// view again before the page is loaded anew.
+async function fetched(place) {
+  try {
+    return await place.fetched();
+  } catch (thrown) {
+    try {
+      await api.phone();
+    } catch (failure) {
+      throw Object.assign(failure, {reload: true});
+    }
+    throw thrown;
   }
 }
 
@@ -232,8 +248,12 @@ onPreference(() => {
 });
 
 onReturn(() => {
-  if (current?.view === failureView && current.data.reason === "silent") {
-    tools.again();
+  if (current?.view === failureView && ["silent", "unpaired"].includes(current.data.reason)) {
+    if (current.data.reload) {
+      location.reload();
+    } else {
+      tools.again();
+    }
   }
 });
 

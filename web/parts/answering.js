@@ -2,6 +2,7 @@
 // answers. What was typed stays where it is.
 
 import {html, nothing, render} from "/lib/lit-html/lit-html.js";
+import * as api from "/api.js";
 import {isThere, onAnswer} from "/api.js";
 
 const FIRST_WAIT_MS = 1000;
@@ -29,6 +30,13 @@ onAnswer((outcome) => {
     wait = FIRST_WAIT_MS;
     draw();
     tryLater();
+  }
+});
+
+// Whoever comes back from pairing again looks at this page again.
+document.addEventListener("visibilitychange", () => {
+  if (unpaired && !document.hidden) {
+    api.phone().catch(() => {});
   }
 });
 

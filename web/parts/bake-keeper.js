@@ -55,6 +55,9 @@ export async function found(id, signal) {
     if (thrown instanceof Failure && unsent) {
       return {...mine, gone: thrown.reason === "not_found"};
     }
+    if (mine && thrown instanceof Failure && thrown.reason === "not_found") {
+      localStorage.removeItem(slotOf(id));
+    }
     throw thrown;
   }
 }

@@ -78,7 +78,9 @@ function weighing(sheet, ticks, box) {
           <th scope="row">Batch</th>
           <td class="entered"></td>
           ${ounces
-            ? html`<td class="number grams">${figureMass(sheet.yield, "batch_g", {unit: false})}</td>`
+            ? html`<td class="number grams">
+                ${figureMass(sheet.yield, "batch_g", {unit: false})}
+              </td>`
             : nothing}
           <td class="number grams">${figure(sheet.yield, "batch_g")}</td>
           <td class="share"></td>

@@ -12,7 +12,7 @@ export function bothSides(form, what) {
 }
 
 function clash(form, each) {
-  const side = (name, words, text) => html`<label class="side ${name}">
+  const side = (name, words, text) => html`<label class="side-choice ${name}">
     <input
       type="radio"
       name="pick-${each.fact}"
@@ -25,9 +25,9 @@ function clash(form, each) {
     <span class="who">${words}</span>
     <span class="text">${text || "nothing"}</span>
   </label>`;
-  return html`<fieldset class="clash">
+  return html`<fieldset class="clash-choice">
     <legend>${each.label} <span class="quiet">was ${each.base || "nothing"}</span></legend>
-    <div class="sides">
+    <div class="side-choices">
       ${side("theirs", "Saved by somebody else", each.theirs)}
       ${side("mine", "Typed by you", each.mine)}
     </div>

@@ -75,7 +75,7 @@ export function foodFields(form, choices, page) {
     });
   return html`<div class="food-form" @focusout=${() => drawAgain(form)}>
     ${otherProblems(form, drawnFields(form, choices))}
-    <div class="pair">
+    <div class="field-pair">
       ${fact("name", {label: "Name", required: true})}
       ${choiceField({
         id: "kind",
@@ -146,7 +146,7 @@ function figures(form, choices, page, fact) {
     />
     <span>${words}</span>
   </label>`;
-  return html`<fieldset class="part">
+  return html`<fieldset class="form-part">
     <legend>Figures</legend>
     <p class="modes">
       ${mode("label", "Copy a package label")} ${mode("facts", "As kept, per 100 g")}
@@ -196,7 +196,7 @@ function allergens(form, choices) {
     ["United States and European Union", choices.allergens.filter((each) => each.us && each.eu)],
     ["European Union", choices.allergens.filter((each) => !each.us)],
   ];
-  return html`<fieldset class="part">
+  return html`<fieldset class="form-part">
     <legend>Allergens</legend>
     <p class="modes">
       ${known(false, "Not known")}
@@ -256,7 +256,7 @@ function weights(form, fact) {
       ${problem ? html`<p class="problem">${problem}</p>` : nothing}
     </li>`;
   };
-  return html`<fieldset class="part">
+  return html`<fieldset class="form-part">
     <legend>Household weights</legend>
     <p class="hint">What a cup, a spoon or one piece of it weighs, as weighed at your bench.</p>
     <ul class="weight-rows">
@@ -299,7 +299,7 @@ function price(form) {
     });
   const inside = document.activeElement?.id?.startsWith("price-") && !form.attempted;
   const problem = inside ? undefined : problemOf(form, "price", "price");
-  return html`<fieldset class="part ${problem ? "wrong" : ""}">
+  return html`<fieldset class="form-part ${problem ? "wrong" : ""}">
     <legend>Price</legend>
     <div class="price-fields">
       ${input("amount", "Amount", "short", {inputmode: "decimal"})}
@@ -318,7 +318,7 @@ function price(form) {
 function polyol(form, choices) {
   const now = form.state.facts.polyol ?? "";
   const options = [...new Set([...choices.polyols, now].filter(Boolean))];
-  return html`<details class="part">
+  return html`<details class="form-part">
     <summary>Sugar alcohols in it: ${now || "not stated which"}</summary>
     ${choiceField({
       id: "polyol",

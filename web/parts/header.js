@@ -30,11 +30,11 @@ export function drawHeader(shown) {
   draw();
   if (!asked) {
     asked = true;
-    api.formulas().then(
-      (list) => {
-        notebook = list;
+    api.notebookLine().then(
+      (line) => {
+        notebook = line;
         draw();
-        notebookPrefers(list);
+        notebookPrefers(line);
       },
       () => {
         asked = false;

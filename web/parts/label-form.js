@@ -14,7 +14,7 @@ export function labelFields(form, choices, page) {
   const {label} = form.state;
   const rows = choices.labels.find((each) => each.panel === label.panel).rows;
   const per = label.serving.trim() ? "a serving" : "100 g";
-  return html`<div class="pair">
+  return html`<div class="field-pair">
       ${choiceField({
         id: "panel",
         label: "Label as in",

@@ -45,7 +45,7 @@ export function carriedLimit({figure, per, manner, at_least, at_most}) {
 /** The limits, row by row. */
 export function limitFields(form, choices) {
   const {limits} = form.state;
-  return html`<fieldset class="part">
+  return html`<fieldset class="form-part">
     <legend>Limits</legend>
     ${limits.length === 0 ? html`<p class="hint">None yet.</p>` : nothing}
     <ul class="limit-rows">
@@ -162,7 +162,7 @@ export function withoutFields(form, choices) {
       typed(form, "without_foods");
     },
   });
-  return html`<fieldset class="part">
+  return html`<fieldset class="form-part">
     <legend>Without allergens</legend>
     <div class="ticks">
       ${words.map((word) =>

@@ -49,7 +49,7 @@ export function pieceForm(piece, {words, touched, redraw}) {
 }
 
 function crust(piece, id, words, touched) {
-  const values = CRUST.includes(piece.crust) || !piece.crust ? CRUST : [...CRUST, piece.crust];
+  const values = withOwn(CRUST, piece.crust);
   return html`<fieldset class="scale crust-scale">
     <legend>Crust</legend>
     <div class="steps">
@@ -57,7 +57,7 @@ function crust(piece, id, words, touched) {
         step({
           name: `${id}-crust`,
           value,
-          words: words.crust[Number(value)] ?? "between",
+          words: words.crust[Number(value)] ?? value,
           chosen: piece.crust,
           mark: html`<span class="swatch crust-${Math.round(Number(value))}"></span>`,
           choose: (next) => {
@@ -72,6 +72,13 @@ function crust(piece, id, words, touched) {
       })}
     </div>
   </fieldset>`;
+}
+
+// A value between the steps, as it may be recorded, gets a step of its own in its place.
+function withOwn(steps, value) {
+  return !value || steps.includes(value)
+    ? steps
+    : [...steps, value].sort((one, other) => Number(one) - Number(other));
 }
 
 function step({name, value, words, chosen, mark, choose}) {
@@ -127,9 +134,7 @@ function tasters(piece, id, words, tools) {
 
 function tasterForm(piece, taster, at, {id, words, write, only}) {
   const own = `${id}-taster-${at}`;
-  const values = LIKING.includes(taster.liking) || !taster.liking
-    ? LIKING
-    : [...LIKING, taster.liking];
+  const values = withOwn(LIKING, taster.liking);
   const scored = Object.values(taster.attributes).filter(Boolean).length;
   const name = only ? "" : `Taster ${at + 1}: `;
   const attributes = name ? `${name}attributes` : "Attributes";
@@ -193,7 +198,7 @@ function attributeScale(taster, attribute, {own, words, write}) {
   const steps =
     words.attributes.find((each) => each.name === attribute)?.steps ?? words.other_steps;
   const score = taster.attributes[attribute] ?? "";
-  const values = STEPS.includes(score) || !score ? STEPS : [...STEPS, score];
+  const values = withOwn(STEPS, score);
   const set = (next) => {
     taster.attributes[attribute] = next;
     write();
@@ -205,7 +210,7 @@ function attributeScale(taster, attribute, {own, words, write}) {
         step({
           name: `${own}-${attribute}`,
           value,
-          words: steps[Number(value) + 2] ?? "between",
+          words: steps[Number(value) + 2] ?? value,
           chosen: score,
           choose: set,
         }),

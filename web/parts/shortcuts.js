@@ -2,7 +2,11 @@
 
 /** Whether keys belong to what is being typed into. */
 export function isTyping(target) {
-  return Boolean(target.closest?.("input:not([type=checkbox], [type=radio]), textarea, select, [contenteditable], dialog"));
+  return Boolean(
+    target.closest?.(
+      "input:not([type=checkbox], [type=radio]), textarea, select, [contenteditable], dialog",
+    ),
+  );
 }
 
 /** Runs the shortcut of a pressed key, when there is one: {key, does, run}. */

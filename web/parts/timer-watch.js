@@ -1,7 +1,8 @@
 // Looks at the clock for all bakes that are being typed, on whatever page the reader is.
 
+import {Failure} from "/api.js";
 import {notice} from "/parts/notices.js";
-import {allLocal} from "/parts/bake-keeper.js";
+import {allLocal, found} from "/parts/bake-keeper.js";
 import {allow, isAllowed, isWanted, ring} from "/parts/sounds.js";
 import {dueSentence, isLoud, isRunning, timed} from "/parts/timer-state.js";
 
@@ -55,6 +56,21 @@ export function watchKept() {
     const kept = parsed(document);
     if (id && kept?.timers && !watched.has(id) && timed(kept).some(isRunningPiece)) {
       watch(id, kept, null, `/record/${kept.address}?draft=${id}`);
+      endIfGone(id, kept);
+    }
+  }
+}
+
+// It may have been recorded on another device meanwhile.
+async function endIfGone(id, kept) {
+  try {
+    await found(id);
+  } catch (thrown) {
+    if (!(thrown instanceof Failure)) {
+      throw thrown;
+    }
+    if (thrown.reason === "not_found" && watched.get(id)?.document === kept) {
+      unwatch(id);
     }
   }
 }

@@ -21,8 +21,8 @@ import {
 import {changed, silence, wakeSound} from "/parts/timer-watch.js";
 
 /**
- * Draws them. fresh resolves when minutesOf knows what was typed last; minutesOf gives the time of a piece as the server understood it, or null; touched is
- * called after every change.
+ * Draws them. fresh resolves when minutesOf knows what was typed last; minutesOf gives the time of
+ * a piece as the server understood it, or null; touched is called after every change.
  */
 export function timers({document, fresh, minutesOf, touched}) {
   const now = Date.now();

@@ -2,11 +2,15 @@
 // be exchanged, with the table behind them.
 
 import {html, nothing, svg} from "/lib/lit-html/lit-html.js";
+import {Failure} from "/api.js";
 import {short, worksheetPage} from "/address.js";
 import {capital, count} from "/format.js";
+import {FIRST_TRENDS} from "/parts/trends-coming.js";
+import {refused} from "/views/failure.js";
 
 const HIGH = 56;
 const MARGIN = 8;
+const MANY = 60;
 const KEYS = {
   ArrowLeft: -1,
   ArrowDown: -1,
@@ -18,32 +22,38 @@ const KEYS = {
   End: Infinity,
 };
 
-/** The figures that are shown at first. */
-export const FIRST_TRENDS = [
-  "liquid_ratio",
-  "net_carbohydrate_g.per_piece",
-  "best_height_mm",
-  "mean_liking",
-];
-
-/** The figures that a page's address asks for, four of them. */
-export function trendKeys(text) {
-  const asked = (text ?? "").split(",").filter(Boolean).slice(0, FIRST_TRENDS.length);
-  return FIRST_TRENDS.map((key, at) => asked[at] ?? key);
+/**
+ * The strip: {trends, pins, reading, exchange, redraw}. Trends are as trendsOf has them. Reading holds where the keys
+ * stand in a chart and whether the table is open; exchange is called with the keys to be shown.
+ */
+export function trendStrip({trends: {answer, coming, failure, commits}, ...rest}) {
+  return html`<section class="trends" aria-label="Along the line of history"
+    aria-busy=${coming ? "true" : nothing}>
+    ${answer ? strip({trends: withPins(answer, commits), ...rest}) : nothing}
+    ${answer || failure
+      ? nothing
+      : html`<p class="strip-coming">Working the figures out…</p>`}
+    ${failure instanceof Failure
+      ? html`<div class="strip-failed">
+          ${refused(failure)}
+          <button type="button" @click=${() => rest.exchange(FIRST_TRENDS)}>
+            Show the usual figures
+          </button>
+        </div>`
+      : nothing}
+  </section>`;
 }
 
-/**
- * The strip: {trends, pins, reading, exchange, redraw}. Reading holds where the keys stand in a
- * chart and whether the table is open; exchange is called with the keys that shall be shown.
- */
-export function trendStrip({trends, pins, reading, exchange, redraw}) {
-  if (!trends) {
-    return nothing;
-  }
+function withPins(answer, commits) {
+  const point = (side) =>
+    answer.points.find((each) => each.commit === commits[side]) ?? answer[side];
+  return {...answer, from: point("from"), to: point("to")};
+}
+
+function strip({trends, pins, reading, exchange, redraw}) {
   const keys = trends.figures.map((figure) => figure.key);
   const swap = (at, key) => exchange(keys.map((each, place) => (place === at ? key : each)));
-  return html`<section class="trends" aria-label="Along the line of history">
-    <div class="strip">
+  return html`<div class="strip">
       ${trends.figures.map(
         (figure, at) => html`<figure class="trend">
           ${caption(trends, figure, at, pins, swap)} ${chart(trends, figure, at, pins, reading, redraw)}
@@ -57,8 +67,7 @@ export function trendStrip({trends, pins, reading, exchange, redraw}) {
       }}>
       <summary>These figures as a table</summary>
       ${reading.table ? table(trends) : nothing}
-    </details>
-  </section>`;
+    </details>`;
 }
 
 function caption(trends, figure, at, pins, swap) {
@@ -126,7 +135,7 @@ function chart(trends, figure, at, pins, reading, redraw) {
       <svg viewBox="0 0 100 100" preserveAspectRatio="none">
         <path class="bounds" d=${bounds(points, at, axes)}/>
         <path class="run" d=${runs(figure, points, at, axes)}/>
-        <path class="points" d=${dots(points, at, axes)}/>
+        <path class="points ${points.length > MANY ? "many" : ""}" d=${dots(points, at, axes)}/>
       </svg>
       ${cursor === null ? nothing : mark(points[cursor], at, axes)}
       ${pinDot("from", trends.from, at, axes)} ${pinDot("to", trends.to, at, axes)}

@@ -30,7 +30,7 @@ export const foodTableView = {
 
 function picker(data, tools) {
   return html`<div
-      class="drop ${data.over ? "over" : ""}"
+      class="table-drop ${data.over ? "over" : ""}"
       @dragover=${(event) => {
         event.preventDefault();
         if (!data.over) {

@@ -125,7 +125,7 @@ function composition({food, net_carbohydrate, net_carbohydrate_rule}, choices) {
   const known = choices.nutrients.filter(({figure: key}) => isKnown(food.per_100_g[key])).length;
   return html`<section>
     <h2>In 100 g</h2>
-    <table class="composition">
+    <table class="food-composition">
       <thead class="unseen">
         <tr>
           <th scope="col">Figure</th>
@@ -308,6 +308,12 @@ function wouldMove(tried) {
     ${tried && tried.changed.length > 0
       ? html`<p class="quiet">Changed: ${tried.changed.join("; ")}.</p>`
       : nothing}
+    ${tried && tried.problems.length > 0
+      ? html`<p class="problem">
+          ${count(tried.problems.length, "field")} cannot be read yet and
+          ${tried.problems.length === 1 ? "is" : "are"} left as before.
+        </p>`
+      : nothing}
     ${figureMoves(tried?.moves, LIVE)}
   </section>`;
 }
@@ -327,7 +333,7 @@ function would(tried, page, choices) {
     ? nothing
     : html`<section>
         <h2>${before ? "Kept for 100 g, what differs" : "Would be kept for 100 g"}</h2>
-        <table class="composition">
+        <table class="food-composition">
           <thead class=${before ? "" : "unseen"}>
             <tr>
               <th scope="col"><span class="unseen">Figure</span></th>

@@ -20,7 +20,8 @@ import {defaultPins, editedAddress, entryOf} from "/parts/history.js";
 import {lineTable} from "/parts/lines.js";
 import {Rows, spine} from "/parts/spine.js";
 import {filtered, shownOf, timelineFilter} from "/parts/timeline-filter.js";
-import {trendKeys, trendStrip} from "/parts/trends.js";
+import {trendKeys, trendsOf, whenThere} from "/parts/trends-coming.js";
+import {trendStrip} from "/parts/trends.js";
 import {unfinishedOf} from "/parts/unfinished-bakes.js";
 import {fieldTable, goalChanges, methodDiff} from "/parts/wording.js";
 import {problemList, refused} from "/views/failure.js";
@@ -30,6 +31,8 @@ const FIRST_ROWS = 20;
 const WIDE = matchMedia("(min-width: 62rem)");
 
 export const formulaView = {
+  rereads: true,
+
   async load({parts, query}, {before, signal}) {
     const line = query.get("line");
     const address = line ? `${parts.formula}/${line}` : parts.formula;
@@ -44,12 +47,12 @@ export const formulaView = {
     const filter = filterOf(query);
     const same = known?.pins.from === pins.from && known?.pins.to === pins.to;
     const drawnFirst = known ? [] : firstRows(timeline, pins);
-    const [compared, trended, found] = await Promise.all([
+    const [compared, found] = await Promise.all([
       same && known.comparison ? known : compare(pins, signal),
-      trendsOf(timeline, pins, trendKeys(query.get("trends")), known, signal),
       filtered(address, filter, known, signal),
       rows.read(drawnFirst, signal),
     ]);
+    const trends = trendsOf(timeline, pins, trendKeys(query.get("trends")), known, signal);
     return {
       line: address,
       timeline,
@@ -57,7 +60,7 @@ export const formulaView = {
       pins,
       comparison: compared.comparison,
       failure: compared.failure,
-      ...trended,
+      trends,
       ...found,
       reading: known?.reading ?? {},
       filterOpen: known?.filterOpen ?? false,
@@ -106,8 +109,7 @@ export const formulaView = {
       </section>
       <section class="answer" aria-label="Comparison">
         ${revisionActs(onTimeline(timeline, pins.to), tools)} ${unfinishedOf(timeline.formula)}
-        ${trendStrip({trends, pins, reading, exchange, redraw})}
-        ${data.trendsFailure ? refused(data.trendsFailure) : nothing}
+        ${trendStrip({trends: whenThere(trends, redraw), pins, reading, exchange, redraw})}
         ${comparison ? answer(comparison, pins, chosen, to) : nothing}
         ${failure ? html`<div class="comparison">${refused(failure)}</div>` : nothing}
         ${comparison || failure ? nothing : alone(timeline, pins)}
@@ -116,6 +118,28 @@ export const formulaView = {
   },
 
   drawn: revealPins,
+
+  shortcuts: ({timeline, pins, filter}, {query}, {go}) => [
+    {
+      key: "x",
+      does: "Swap A and B",
+      run: () =>
+        go(
+          formulaPage(timeline.formula, {
+            line: timeline.variant,
+            from: pins.to,
+            to: pins.from,
+            per: query.get("per"),
+            figure: query.get("figure"),
+            trends: query.get("trends"),
+            filter,
+          }),
+        ),
+    },
+    {key: "w", does: "Open the worksheet of B", run: () => pins.to && go(worksheetPage(pins.to))},
+    {key: "↑ ↓", does: "Move the pin that has the focus"},
+    {key: "← →", does: "Read the chart that has the focus"},
+  ],
 };
 
 // What is in view first, with what the pins stand on.
@@ -123,25 +147,6 @@ function firstRows(timeline, pins) {
   const newest = timeline.revisions.slice(0, FIRST_ROWS).map((entry) => entry.address);
   const pinned = [pins.from, pins.to].filter((address) => entryOf(timeline, address));
   return [...new Set([...pinned, ...newest])];
-}
-
-// The figures along the line of history of the later pin; without it, along the one that is shown.
-async function trendsOf(timeline, pins, keys, known, signal) {
-  const parts = parse(pins.to ?? timeline.formula);
-  const own = parts.formula === timeline.formula;
-  const variant = own ? parts.variant : timeline.variant;
-  const line = timeline.formula + (variant ? `/${variant}` : "");
-  const asked = JSON.stringify([line, keys, pins]);
-  if (known?.trendsAsked === asked) {
-    const {trends, trendsAsked, trendsFailure} = known;
-    return {trends, trendsAsked, trendsFailure};
-  }
-  try {
-    const trends = await api.trends(line, keys, pins, signal);
-    return {trends, trendsAsked: asked, trendsFailure: null};
-  } catch (thrown) {
-    return {trends: null, trendsAsked: asked, trendsFailure: api.expected(thrown)};
-  }
 }
 
 function pinned(pin, formula) {

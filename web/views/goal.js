@@ -273,7 +273,7 @@ function netRule(form, notebook) {
     />
     <span>${words}</span>
   </label>`;
-  return html`<fieldset class="part">
+  return html`<fieldset class="form-part">
     <legend>Net carbohydrate</legend>
     <p class="modes">
       ${choice(false, `As the notebook counts: ${notebook.net_carbohydrate_rule}`)}

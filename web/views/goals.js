@@ -60,7 +60,7 @@ function entry(goal, formulas) {
 
 /** One formula with how it stands. */
 export function standing(each) {
-  return html`<li class="standing">
+  return html`<li class="goal-standing">
     ${goalMark(each.standing?.met ?? null)}
     <span>
       <a href=${lineAddress(printed(each))}>${each.name}</a>

@@ -105,9 +105,9 @@ function fields(form, page, choices) {
       problem: problemOf(form, "title", "title"),
       typed: changed("title"),
     })}
-    <fieldset class="part">
+    <fieldset class="form-part">
       <legend>Units that it is shown in</legend>
-      <div class="pair">
+      <div class="field-pair">
         ${unit("temperature_unit", "Temperatures", [
           ["°C", "°C"],
           ["°F", "°F"],
@@ -119,7 +119,7 @@ function fields(form, page, choices) {
       </div>
       <p class="hint">For everybody. Every reader may choose others for their own browser.</p>
     </fieldset>
-    <fieldset class="part">
+    <fieldset class="form-part">
       <legend>Energy</legend>
       ${choiceField({
         id: "energy_rule",
@@ -129,7 +129,7 @@ function fields(form, page, choices) {
         chosen: changed("energy_rule"),
       })}
     </fieldset>
-    <fieldset class="part">
+    <fieldset class="form-part">
       <legend>Net carbohydrate</legend>
       ${shareFields(
         form,

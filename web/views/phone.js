@@ -4,15 +4,20 @@
 import {html, nothing, svg} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
 import {order} from "/api.js";
+import {count} from "/format.js";
 import {confirmed} from "/parts/dialogs.js";
 import {notice} from "/parts/notices.js";
 
 const ASK_AGAIN_MS = 3000;
 
 let timer = null;
+let shown = null;
 
 export const phoneView = {
-  load: async (place, {signal}) => ({state: await api.phone(signal)}),
+  load: async (place, {signal}) => {
+    shown = {state: await api.phone(signal)};
+    return shown;
+  },
 
   title: () => "Phone",
 
@@ -26,19 +31,19 @@ export const phoneView = {
   drawn: (content, data, tools) => {
     clearInterval(timer);
     if (data.state.here && data.state.open) {
-      timer = setInterval(() => refresh(data, tools), ASK_AGAIN_MS);
+      timer = setInterval(() => refresh(tools), ASK_AGAIN_MS);
     }
   },
 
   left: () => clearInterval(timer),
 };
 
-async function refresh(data, tools) {
+async function refresh(tools) {
   if (document.hidden) {
     return;
   }
   try {
-    data.state = await api.phone();
+    shown.state = await api.phone();
     tools.redraw();
   } catch {
     // The header says so; the next time may be better.
@@ -85,7 +90,7 @@ function invite(state, tools) {
 }
 
 function drawn({page, invitation}) {
-  const minutes = Math.ceil(invitation.seconds_left / 60);
+  const left = count(Math.ceil(invitation.seconds_left / 60), "minute");
   return html`<div class="invitation">
     <svg class="matrix" viewBox="0 0 ${invitation.size} ${invitation.size}" role="img"
       aria-label="QR code of the address with the code">
@@ -97,7 +102,7 @@ function drawn({page, invitation}) {
       <div><dt>and type</dt><dd><code class="code">${invitation.code}</code></dd></div>
       <div>
         <dt>works once, until</dt>
-        <dd>${time(invitation.until)}, ${minutes === 1 ? "1 minute" : `${minutes} minutes`} left</dd>
+        <dd>${time(invitation.until)}, ${left} left</dd>
       </div>
     </dl>
   </div>`;

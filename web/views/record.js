@@ -56,13 +56,7 @@ export const recordView = {
         ${revision(data)}
       </header>
       ${drafts(start)}
-      ${unfinishedList(
-        start.unfinished.filter((each) => each.id !== typing.keeper.id),
-        (gone) => {
-          start.unfinished = start.unfinished.filter((each) => each.id !== gone);
-          typing.redraw();
-        },
-      )}
+      ${unfinished(data)}
       ${keptConflicts(typing)} ${pieces(data)}
       <section
         class="timers"
@@ -255,6 +249,21 @@ function drafts(start) {
       </p>`,
     )}
   </div>`;
+}
+
+// Open while nothing is typed yet; folded once somebody has decided on a new bake.
+function unfinished({start, typing}) {
+  const others = start.unfinished.filter((each) => each.id !== typing.keeper.id);
+  const list = unfinishedList(others, (gone) => {
+    start.unfinished = start.unfinished.filter((each) => each.id !== gone);
+    typing.redraw();
+  });
+  return others.length === 0 || isBlank(typing.document)
+    ? list
+    : html`<details class="others">
+        <summary>${count(others.length, "other bake")} not recorded yet</summary>
+        ${list}
+      </details>`;
 }
 
 function pieces(data) {

@@ -25,8 +25,8 @@ import picocli.CommandLine.Option;
     header = "Open the viewer for a browser.",
     description = {
       "Open the viewer and print its address for a browser. What is written there is committed in"
-          + " the name of the author in Git's configuration, else of the account. It answers only on"
-          + " this machine and goes on until it is ended with Ctrl-C.",
+          + " the name of the author in Git's configuration, else of the account. It answers only"
+          + " on this machine and goes on until it is ended with Ctrl-C.",
       "",
       "With --lan it also answers a phone in the same network, once that was paired: scan the code"
           + " that is printed, or type it. A code works once, for a few minutes; a pairing ends"

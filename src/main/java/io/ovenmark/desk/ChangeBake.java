@@ -88,8 +88,8 @@ public final class ChangeBake {
    * @param changes what to change
    * @param by who commits it, and when
    * @return the bake as it is now
-   * @throws Refusal when there is no such bake, nothing changes, a text is not understood, or somebody
-   *     changed the bake meanwhile
+   * @throws Refusal when there is no such bake, nothing changes, a text is not understood, or
+   *     somebody changed the bake meanwhile
    */
   public KitchenViews.BakeWritten call(String formula, String id, Changes changes, By by) {
     BakeParts parts = new BakeParts(desk);

@@ -30,19 +30,19 @@ public final class ChooseInKitchen {
    *
    * @return all choices
    */
-  public KitchenWork.KitchenChoices call() {
-    return new KitchenWork.KitchenChoices(
+  public ChoiceViews.KitchenChoices call() {
+    return new ChoiceViews.KitchenChoices(
         desk.notebook().folder().toString(),
         Arrays.stream(FoodKind.values()).map(FoodKind::key).toList(),
         Arrays.stream(Nutrient.values())
-            .map(n -> new KitchenWork.FigureChoice(n.key(), n.label(), n.unit(), true))
+            .map(n -> new ChoiceViews.FigureChoice(n.key(), n.label(), n.unit(), true))
             .toList(),
         List.of(
             label(LabelFood.Panel.EUROPEAN_UNION), label(LabelFood.Panel.UNITED_STATES)),
         Arrays.stream(Allergen.values())
             .map(
                 each ->
-                    new KitchenWork.AllergenChoice(
+                    new ChoiceViews.AllergenChoice(
                         each.key(),
                         each.unitedStates(),
                         each.europeanUnion(),
@@ -50,22 +50,22 @@ public final class ChooseInKitchen {
             .toList(),
         EnergyRule.polyols(),
         Arrays.stream(Figure.values())
-            .map(f -> new KitchenWork.FigureChoice(f.key(), f.label(), f.unit(), f.isMacro()))
+            .map(f -> new ChoiceViews.FigureChoice(f.key(), f.label(), f.unit(), f.isMacro()))
             .toList(),
         List.of(Basis.PIECE, Basis.BAKED_100_G, Basis.DOUGH_100_G, Basis.BATCH).stream()
-            .map(basis -> new KitchenWork.BasisChoice(basis.key(), basis.label()))
+            .map(basis -> new ChoiceViews.BasisChoice(basis.key(), basis.label()))
             .toList(),
         Arrays.stream(EnergyRule.values()).map(EnergyRule::key).toList(),
         FoodTable.columnNames());
   }
 
-  private static KitchenWork.LabelChoice label(LabelFood.Panel panel) {
-    return new KitchenWork.LabelChoice(
+  private static ChoiceViews.LabelChoice label(LabelFood.Panel panel) {
+    return new ChoiceViews.LabelChoice(
         panel.key(),
         LabelOrder.of(panel).stream()
             .map(
                 row ->
-                    new KitchenWork.LabelRow(
+                    new ChoiceViews.LabelRow(
                         row.figure().key(), row.words(), row.unit(), row.part()))
             .toList());
   }

@@ -139,6 +139,7 @@ public final class ShowTrends {
         drawn.address().toString(),
         drawn.revision().map(Revision::number).orElse(null),
         drawn.address().variant().orElse(null),
+        drawn.revision().map(revision -> revision.commit().hex()).orElse(null),
         drawn.revision().map(revision -> Json.time(revision.time())).orElse(null),
         drawn.bakes().size(),
         figures.stream()

@@ -99,12 +99,12 @@ sealed interface TrendFigure {
 
     @Override
     public String label() {
-      return name;
+      return name + ", % of batch";
     }
 
     @Override
     public String group() {
-      return "% of batch";
+      return "share of an ingredient";
     }
 
     @Override

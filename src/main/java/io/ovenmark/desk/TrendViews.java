@@ -53,12 +53,19 @@ public final class TrendViews {
    * @param address its address
    * @param revision its number; null for a file edited by hand
    * @param variant name of the variant, or null
+   * @param commit commit id; null for a file edited by hand
    * @param time when it was committed; null for a file edited by hand
    * @param bakes how many bakes of its content there are
    * @param values for each figure
    */
   public record Point(
-      String address, Integer revision, String variant, String time, int bakes, List<Value> values) {}
+      String address,
+      Integer revision,
+      String variant,
+      String commit,
+      String time,
+      int bakes,
+      List<Value> values) {}
 
   /**
    * A value.

@@ -18,7 +18,6 @@ import io.ovenmark.worksheet.BakedYield;
 import io.ovenmark.worksheet.Basis;
 import io.ovenmark.worksheet.Worksheet;
 import java.time.Clock;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -117,20 +116,23 @@ public final class WorkOutBake {
 
   private static BakeFormViews.Missing missing(Piece piece) {
     return new BakeFormViews.Missing(
-        lacks(piece.doughGrams(), "dough mass", piece.bakedGrams(), "baked mass"),
-        lacks(piece.widthMillimetres(), "width", piece.heightMillimetres(), "height"));
+        lacks("weighed", piece.doughGrams(), "dough mass", piece.bakedGrams(), "baked mass"),
+        lacks("measured", piece.widthMillimetres(), "width", piece.heightMillimetres(), "height"));
   }
 
   private static String lacks(
-      OptionalDouble one, String nameOfOne, OptionalDouble other, String nameOfOther) {
-    List<String> missing = new ArrayList<>();
+      String done,
+      OptionalDouble one,
+      String nameOfOne,
+      OptionalDouble other,
+      String nameOfOther) {
+    if (one.isEmpty() && other.isEmpty()) {
+      return "not " + done;
+    }
     if (one.isEmpty()) {
-      missing.add("no " + nameOfOne);
+      return "no " + nameOfOne;
     }
-    if (other.isEmpty()) {
-      missing.add("no " + nameOfOther);
-    }
-    return missing.isEmpty() ? null : String.join(", ", missing);
+    return other.isEmpty() ? "no " + nameOfOther : null;
   }
 
   /**

@@ -100,6 +100,7 @@ public final class WorkOutDraft {
             .orElseGet(desk.notebook()::latest);
     return new DraftViews.DraftDifference(
         WriteParts.changes(
+            desk.units(),
             FormulaCodec.draft(DOCUMENT, from.utf8()).formula(),
             foods,
             FormulaCodec.draft(DOCUMENT, to.utf8()).formula(),
@@ -133,6 +134,7 @@ public final class WorkOutDraft {
       return List.of();
     }
     return WriteParts.changes(
+        desk.units(),
         base.formula(),
         desk.notebook().at(base.revision().commit()),
         draft,

@@ -139,12 +139,6 @@ final class WriteParts {
     }
   }
 
-  /** The same, with amounts and temperatures as they were written. */
-  static List<Views.ChangeView> changes(
-      Formula from, Contents fromFoods, Formula to, Contents toFoods) {
-    return changes(ShownUnits.AS_WRITTEN, from, fromFoods, to, toFoods);
-  }
-
   /** What differs between two formulas, in words, with the names of the foods. */
   static List<Views.ChangeView> changes(
       ShownUnits units,

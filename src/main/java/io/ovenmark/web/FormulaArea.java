@@ -2,6 +2,7 @@ package io.ovenmark.web;
 
 import io.javalin.http.Context;
 import io.ovenmark.desk.CompareRevisions;
+import io.ovenmark.desk.DescribeNotebook;
 import io.ovenmark.desk.Desk;
 import io.ovenmark.desk.ListFormulas;
 import io.ovenmark.desk.ShowFormula;
@@ -25,6 +26,7 @@ final class FormulaArea implements Area {
   @Override
   public void addTo(Routes routes) {
     routes
+        .question("notebook/line", context -> new DescribeNotebook(desk).call())
         .question("formulas", context -> new ListFormulas(Asked.desk(desk, context)).call())
         .question(
             "timeline",

@@ -36,12 +36,14 @@ public final class Viewer implements AutoCloseable {
   private static final Clock NO_TIME = Clock.fixed(Instant.EPOCH, ZoneOffset.UTC);
 
   private final Javalin server;
+  private final int port;
   private final Tasks tasks;
   private final Optional<Network> network;
   private final Pairings pairings;
 
   private Viewer(Javalin server, Tasks tasks, Optional<Network> network, Pairings pairings) {
     this.server = server;
+    this.port = server.port();
     this.tasks = tasks;
     this.network = network;
     this.pairings = pairings;
@@ -154,7 +156,7 @@ public final class Viewer implements AutoCloseable {
    * @return such as {@code http://127.0.0.1:41234/}
    */
   public URI address() {
-    return URI.create("http://" + HOST + ":" + server.port() + "/");
+    return URI.create("http://" + HOST + ":" + port + "/");
   }
 
   /**
@@ -166,7 +168,7 @@ public final class Viewer implements AutoCloseable {
     return network.map(
         door -> {
           Pairings.Code code = pairings.newCode();
-          String page = "http://" + door.host() + ":" + server.port() + Guard.PAIRING_PAGE;
+          String page = "http://" + door.host() + ":" + port + Guard.PAIRING_PAGE;
           URI address = URI.create(page + "#" + code.text());
           return new Invitation(
               URI.create(page),

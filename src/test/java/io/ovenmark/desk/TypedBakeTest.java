@@ -58,8 +58,8 @@ class TypedBakeTest {
     assertThat(figures.pieces()).extracting(Views.PieceView::lossPercent).containsOnlyNulls();
     assertThat(figures.missing())
         .containsExactly(
-            new BakeFormViews.Missing("no baked mass", "no width, no height"),
-            new BakeFormViews.Missing("no dough mass, no baked mass", "no width, no height"));
+            new BakeFormViews.Missing("no baked mass", "not measured"),
+            new BakeFormViews.Missing("not weighed", "not measured"));
     assertThat(figures.bakedPercent()).isNull();
     assertThat(figures.bakedUnknown()).contains("No piece");
     assertThat(figures.per100GBaked().json().get("protein_g")).isNull();

@@ -127,13 +127,13 @@ class GoalPagesTest {
       says(theirs, "#notices", "Saved.");
 
       mine.at(SAVE).click();
-      says(mine, ".side.theirs", "at most 6 g net carbohydrate a piece");
-      says(mine, ".side.mine", "at most 1 g net carbohydrate a piece");
+      says(mine, ".side-choice.theirs", "at most 6 g net carbohydrate a piece");
+      says(mine, ".side-choice.mine", "at most 1 g net carbohydrate a piece");
       mine.assertAccessible();
       mine.assertFits();
       assertThat(rules(bench, "low-carb-bun")).contains("at most 6 g net carbohydrate a piece");
 
-      mine.at(".side.theirs input").check();
+      mine.at(".side-choice.theirs input").check();
       mine.at(SAVE).click();
       says(mine, "#notices", "Saved.");
       assertThat(rules(bench, "low-carb-bun")).contains("at most 6 g net carbohydrate a piece");

@@ -109,7 +109,7 @@ class PantryPagesTest {
       visit.at("#price-currency").fill("EUR");
       visit.at("#price-buys").fill("500 g");
       visit.at("#price-date").fill("2026-10-03");
-      says(visit, "#would .composition", "40 g");
+      says(visit, "#would .food-composition", "40 g");
       visit.at(SAVE).click();
 
       says(visit, "h1", "Lupin flour of the bench");
@@ -186,14 +186,14 @@ class PantryPagesTest {
 
       mine.at(SAVE).click();
       says(mine, ".both-sides", "Nothing is saved yet");
-      says(mine, ".side.theirs", "42");
-      says(mine, ".side.mine", "41");
+      says(mine, ".side-choice.theirs", "42");
+      says(mine, ".side-choice.mine", "41");
       mine.assertAccessible();
       mine.assertFits();
       PlaywrightAssertions.assertThat(mine.at(SAVE)).isDisabled();
       assertThat(mine.at("#price-amount").inputValue()).isEqualTo("6");
 
-      mine.at(".side.mine input").check();
+      mine.at(".side-choice.mine input").check();
       mine.at(SAVE).click();
       says(mine, "#notices", "Somebody else’s changes are kept: density");
       Food food = food(bench, SOY).orElseThrow();

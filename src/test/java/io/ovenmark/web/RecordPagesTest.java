@@ -258,14 +258,18 @@ class RecordPagesTest {
       assertThat(visit.at("#revision")).hasValue("seeded-lupin-bun@2");
       visit.at("button:has-text('Add one piece')").click();
       visit.at("#piece-a-dough").fill("90");
+      visit.at("text=Units of these fields").click();
+      visit.at("#form-mass").selectOption("oz");
+      assertThat(visit.at("#piece-a-dough")).hasValue("90 g");
       visit.at("#revision").selectOption("seeded-lupin-bun/egg-free@5");
       visit.page().waitForURL("**/record/seeded-lupin-bun/egg-free@5?draft=*");
       visit.settled();
-      assertThat(visit.at("#piece-a-dough")).hasValue("90");
+      assertThat(visit.at("#piece-a-dough")).hasValue("90 g");
       record(visit);
       assertThat(visit.at("h1")).containsText("20 May 2026");
     }
     assertThat(newest().address()).isEqualTo("seeded-lupin-bun/egg-free@5");
+    assertThat(newest().pieces().get(0).doughG()).isEqualTo(90);
   }
 
   @Test

@@ -9,6 +9,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.WaitForSelectorState;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -112,6 +113,8 @@ final class Visit implements AutoCloseable {
   Visit settled() {
     page.locator("main:not([aria-busy]) h1").waitFor();
     page.locator("#header .notebook code").waitFor();
+    page.locator(".trends[aria-busy]")
+        .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.DETACHED));
     return this;
   }
 
