@@ -29,7 +29,7 @@ export function settingsOf(piece) {
 /** Which piece the next tap marks. */
 export function pieceChoice(bake, edit, changed, id) {
   const free = new Set(unmarked(bake, edit).map((piece) => piece.id));
-  return html`<fieldset class="piece-choice">
+  return html`<fieldset class="photo-piece-choice">
     <legend>Choose a piece, then tap its place on the photo</legend>
     <div class="piece-options">
       ${bake.pieces.map(
