@@ -95,7 +95,7 @@ class HabitsPagesTest {
       visit
           .page()
           .route(
-              "**/api/formulas*",
+              "**/api/notebook/line*",
               route -> {
                 String list = route.fetch().text().replace("\"mass_unit\":\"g\"", OUNCES);
                 route.fulfill(
