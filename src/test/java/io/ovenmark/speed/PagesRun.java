@@ -5,6 +5,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
 import io.ovenmark.desk.Desk;
+import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.By;
 import io.ovenmark.notebook.Notebook;
 import io.ovenmark.notebook.store.Author;
@@ -42,6 +43,24 @@ final class PagesRun implements AutoCloseable {
         .reduce((sum, each) => sum + each.transferSize, 0)
       """;
 
+  private static final String SCROLL =
+      """
+      async () => {
+        const frames = [];
+        let most = 0;
+        let last = performance.now();
+        for (let at = 0; at <= document.documentElement.scrollHeight; at += 400) {
+          scrollTo(0, at);
+          await new Promise(requestAnimationFrame);
+          const now = performance.now();
+          frames.push(now - last);
+          last = now;
+          most = Math.max(most, document.querySelectorAll('.revision').length);
+        }
+        return {frames, most};
+      }
+      """;
+
   private final SpeedTable table;
   private final Playwright playwright = Chromium.driver();
 
@@ -67,6 +86,37 @@ final class PagesRun implements AutoCloseable {
         String sent = String.format(Locale.ROOT, ", %.0f KB without photos", bytes / 1000);
         table.elsewhere(name + ": " + page.getKey() + ", first view" + sent, drawn);
       }
+    }
+  }
+
+  /** Scrolls a timeline from its top to its end, 400 px for each frame, and times the frames. */
+  void scroll(String name, Path notebook, String formula) throws Exception {
+    try (Desk desk = new Desk(Notebook.open(notebook));
+        Viewer viewer = viewer(desk);
+        Browser browser = Chromium.launch(playwright);
+        BrowserContext context = browser.newContext()) {
+      int revisions = desk.notebook().revisions(Address.parse(formula)).size();
+      Page page = context.newPage();
+      page.navigate(viewer.address().resolve("/formulas/" + formula).toString());
+      page.waitForSelector(".revision");
+      Map<?, ?> scrolled = (Map<?, ?>) page.evaluate(SCROLL);
+      Sample frames = new Sample();
+      double longest = 0;
+      for (Object frame : (List<?>) scrolled.get("frames")) {
+        double time = ((Number) frame).doubleValue();
+        frames.add(time);
+        longest = Math.max(longest, time);
+      }
+      String what =
+          String.format(
+              Locale.ROOT,
+              "%s: a frame while scrolling %d revisions by 400 px a frame,"
+                  + " at most %s rows made at once; the longest %.0f ms",
+              name,
+              revisions,
+              scrolled.get("most"),
+              longest);
+      table.elsewhere(what, frames);
     }
   }
 

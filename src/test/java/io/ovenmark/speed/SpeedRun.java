@@ -389,6 +389,7 @@ public final class SpeedRun {
       run.measure("demo", demo, pagesOf("seeded-lupin-bun", bakeOf(demo, "seeded-lupin-bun")));
       String longest = GeneratedNotebook.slug(GeneratedNotebook.LONG);
       run.measure("200 formulas", notebook, pagesOf(longest, bakeOf(notebook, longest)));
+      run.scroll("200 formulas", notebook, longest);
     }
     delete(demo);
   }
@@ -417,6 +418,13 @@ public final class SpeedRun {
     pages.put("formula", "/formulas/" + formula);
     pages.put("worksheet", "/worksheet/" + formula);
     pages.put("bake", "/bakes/" + formula + "/" + bake);
+    pages.put("record a bake", "/record/" + formula);
+    pages.put("begin", "/begin");
+    pages.put("pantry", "/pantry");
+    pages.put("food", "/pantry/egg-whole");
+    pages.put("goals", "/goals");
+    pages.put("notebook", "/notebook");
+    pages.put("preferences", "/preferences");
     return pages;
   }
 
