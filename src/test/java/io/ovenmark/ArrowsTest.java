@@ -32,7 +32,7 @@ class ArrowsTest {
   private static final Set<String> CHANGE = with(RECORDS, "change");
   private static final Set<String> FIGURES = with(CHANGE, "worksheet", "goal");
   private static final Set<String> DESK =
-      with(FIGURES, "compare", "notebook", "paste", "photo", "desk");
+      with(FIGURES, "compare", "lever", "notebook", "paste", "photo", "desk");
 
   /** For each package those that it may use besides itself. */
   private static final Map<String, Set<String>> MAY_USE =
@@ -47,6 +47,7 @@ class ArrowsTest {
               Map.entry("worksheet", CHANGE),
               Map.entry("goal", with(CHANGE, "worksheet")),
               Map.entry("compare", FIGURES),
+              Map.entry("lever", FIGURES),
               Map.entry("notebook", FIGURES),
               Map.entry("paste", with(BOTTOM, "formula", "pantry")),
               Map.entry("photo", RECORDS),
@@ -139,6 +140,15 @@ class ArrowsTest {
           .should()
           .dependOnClassesThat()
           .resideInAPackage("com.github.difflib..");
+
+  @ArchTest
+  static final ArchRule onlyTheLeversSeeTheSolver =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("io.ovenmark.lever..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.ojalgo..");
 
   /** What the machine, its user and its clock say comes in from the top. */
   private static final Set<String> SURROUNDINGS =
