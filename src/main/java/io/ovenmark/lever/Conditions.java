@@ -246,7 +246,7 @@ final class Conditions {
       return;
     }
     String what = wish.figure() == Figure.DOUGH_MOISTURE ? "water" : wish.figure().label();
-    String unknown = "The " + what + " of " + String.join(", ", foods) + " is not known";
+    String unknown = "For " + String.join(", ", foods) + " the figure for " + what + " is unknown";
     if (wish.figure() == Figure.LIQUID_RATIO) {
       throw refused(
           "The pantry has no food for " + String.join(", ", foods)
@@ -260,17 +260,15 @@ final class Conditions {
     boolean needsUpper = Double.isFinite(wish.most());
     if (wish.isValue() || needsUpper && !bounded) {
       throw refused(
-          unknown + (wish.isValue() ? ", so it cannot be brought to one value."
-              : ", so nobody can say that it stays below."),
+          unknown + (wish.isValue() ? ", so this cannot be brought to one value."
+              : ", so nobody can say that this stays below."),
           bounded
               ? "Ask for at most or at least, or state the figure of those foods."
               : "Ask for at least, or state the figure of those foods.");
     }
     remarks.add(
         unknown
-            + (needsUpper
-                ? "; answers hold whatever it is, with the most that it may be."
-                : "; answers hold whatever it is, counting it as the least that it may be."));
+            + "; answers hold whatever it is.");
   }
 
   private static IllegalArgumentException refused(String sentence, String remedy) {

@@ -109,7 +109,9 @@ public record Levers(
     Levers run() {
       if (singles.startIsEnough()) {
         Answer answer = answer(Answer.Kind.DIVISION, Optional.empty(), singles.start());
-        List<Answer> answers = answer.yield().isPresent() ? List.of(answer) : List.of();
+        boolean enough = question.wishes().stream().allMatch(wish -> wish.isMet(sheet));
+        List<Answer> answers =
+            enough || answer.yield().isEmpty() ? List.of() : List.of(answer);
         return levers(answers, answers.isEmpty(), Optional.empty());
       }
       List<Answer> answers = new ArrayList<>();
