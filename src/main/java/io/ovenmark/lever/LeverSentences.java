@@ -100,7 +100,7 @@ public final class LeverSentences {
    *
    * @param levers all answers
    * @param answer one of them
-   * @return one line, such as {@code Liquid ratio 1.15 → 1.1: water 180 → 170 g}
+   * @return one line, such as {@code Liquid ratio 1.15 → 1.1: water 180 g → 170 g}
    */
   public static String note(Levers levers, Answer answer) {
     ShownUnits units = ShownUnits.AS_WRITTEN;
@@ -117,10 +117,7 @@ public final class LeverSentences {
     List<String> lines = new ArrayList<>();
     for (LineMove move : answer.lines()) {
       if (lines.size() < MOST_NAMED && isLead(answer, move)) {
-        double weighed = move.weigh().grams().orElseThrow().doubleValue();
-        lines.add(
-            move.name() + " "
-                + units.massChange(Quantity.known(move.fromGrams()), Quantity.known(weighed)));
+        lines.add(move.name() + " " + move.entered() + FigureText.ARROW + move.weigh());
       }
     }
     int more = answer.lines().size() - lines.size();
