@@ -30,10 +30,35 @@ final class CostText {
     if (cost.unpriced().isEmpty()) {
       return sums;
     }
-    int named = Math.min(MOST_NAMED, cost.unpriced().size());
-    int more = cost.unpriced().size() - named;
-    return sums + "; the price is not known of "
-        + String.join("; ", cost.unpriced().subList(0, named))
-        + (more > 0 ? " and " + more + " more" : "");
+    return sums + "; the price is not known of " + named(cost.unpriced());
+  }
+
+  /** What two states cost; nothing when no food has a price. */
+  static void print(CostViews.CostDifference cost, Output out) {
+    if (cost.perBatch().isEmpty()) {
+      return;
+    }
+    out.heading("Cost");
+    Table table = new Table("", ">○ before", ">● after", ">change").indent(2);
+    cost.perBatch().forEach(each -> row("a batch", each, table));
+    cost.perPiece().forEach(each -> row("a piece", each, table));
+    out.table(table);
+    if (!cost.unpriced().isEmpty()) {
+      out.wrapped("  The price is not known of " + named(cost.unpriced()) + ".", "    ");
+    }
+  }
+
+  private static void row(String what, CostViews.MoneyDifference money, Table table) {
+    table.row(
+        what,
+        Figures.brief(money.fromText()),
+        Figures.brief(money.toText()),
+        money.deltaText());
+  }
+
+  private static String named(List<String> foods) {
+    int named = Math.min(MOST_NAMED, foods.size());
+    int more = foods.size() - named;
+    return String.join("; ", foods.subList(0, named)) + (more > 0 ? " and " + more + " more" : "");
   }
 }

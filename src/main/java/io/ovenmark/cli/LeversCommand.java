@@ -26,7 +26,7 @@ import picocli.CommandLine.Parameters;
     footerHeading = "%nExamples:%n",
     footer = {
       "  ovenmark levers seeded-lupin-bun --want \"liquid ratio 0.85\" --keep egg-whole",
-      "  ovenmark levers seeded-lupin-bun --want \"protein a piece at least 15 g\" --within 25%%",
+      "  ovenmark levers seeded-lupin-bun --want \"protein a piece at least 15 g\" --within 25",
       "  ovenmark levers seeded-lupin-bun --want \"dough a piece 80 g\" --apply 1"
     })
 final class LeversCommand extends WritingCommand {

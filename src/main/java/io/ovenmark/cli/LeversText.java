@@ -59,8 +59,8 @@ final class LeversText {
   private void singles() {
     Table table =
         new Table(
-            ">", "one line", ">from, g", ">to, g", ">weigh", ">change", ">batch, g", ">moisture",
-            ">net carb.", ">protein", ">cost");
+            ">", "one line", ">now, g", ">weigh", ">change", ">batch", ">moist.", ">net c.",
+            ">prot.", ">cost");
     for (LeverViews.AnswerView answer : sheet.answers()) {
       if (answer.kind().equals(SINGLE)) {
         LeverViews.LineMoveView line =
@@ -70,25 +70,26 @@ final class LeversText {
                 .orElseThrow();
         table.row(
             Integer.toString(answer.number()),
-            line.name(),
+            line.line(),
             FigureText.number(line.fromG()),
-            FigureText.number(line.toG()),
             line.weigh(),
             percent(line.percent()),
             moved(answer, Figure.BATCH_MASS),
             moved(answer, Figure.DOUGH_MOISTURE),
             moved(answer, Figure.NET_CARBOHYDRATE),
             moved(answer, Figure.PROTEIN),
-            cost(answer));
+            briefCost(answer));
       }
     }
     if (!table.isEmpty()) {
       out.blank();
       out.table(table.withoutEmptyColumns());
       out.wrapped(
-          "From “batch” on: what else it moves; macros and cost of a piece, moisture in points"
+          "From “batch” on, what else it moves: batch in g, moisture in points, and of a piece net"
+              + " carbohydrate and protein in g"
+              + currency()
               + (table.lines().stream().anyMatch(line -> line.endsWith("?"))
-                  ? ", ? where a price is missing."
+                  ? "; ? where a price is missing."
                   : ".")
               + (sheet.asked().batch().equals("fixed")
                   ? " The other lines give or take in proportion."
@@ -105,6 +106,19 @@ final class LeversText {
     return answer.moves().stream()
         .filter(move -> move.figure().equals(figure.key()))
         .map(move -> move.delta() == null ? "?" : FigureText.signed(move.delta()))
+        .findFirst()
+        .orElse("");
+  }
+
+  /** The cost without its currency, when there is but one. */
+  private static String briefCost(LeverViews.AnswerView answer) {
+    String cost = cost(answer);
+    return cost.contains(", ") ? cost : cost.split(" ")[0];
+  }
+
+  private String currency() {
+    return sheet.answers().get(0).cost().perPiece().stream()
+        .map(money -> " and cost in " + money.currency())
         .findFirst()
         .orElse("");
   }

@@ -15,16 +15,16 @@ import picocli.CommandLine.Parameters;
     header = "Scale a formula to pieces, a size, a tin or what is at hand.",
     description = {
       "Scale a formula to a number of pieces, a dough mass of a piece, a tin, or the amount at hand"
-          + " of the scarcest ingredient, in amounts that scale and spoons can measure, and show what"
-          + " that moves in ratio and macros. Nothing is committed.",
-      "What a tin takes follows from the tin that a piece fills now (--from-tin, or the vessel of the"
-          + " formula) or from the density of the dough (--density, --fill)."
+          + " of the scarcest ingredient, in amounts that scale and spoons can measure, and show"
+          + " what that moves in ratio and macros. Nothing is committed.",
+      "What a tin takes follows from the tin that a piece fills now (--from-tin, or the vessel of"
+          + " the formula) or from the density of the dough (--density, --fill)."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  ovenmark scale seeded-lupin-bun --pieces 10 --readable 1g",
       "  ovenmark scale seeded-lupin-bun --have \"psyllium-husk=40 g\"",
-      "  ovenmark scale seeded-lupin-bun --tin loaf:25cmx11cmx7cm --density 1.1 --fill 60%%"
+      "  ovenmark scale seeded-lupin-bun --tin loaf:25cmx11cmx7cm --density 1.1 --fill 60"
     })
 final class ScaleCommand extends DeskCommand {
   @Parameters(index = "0", paramLabel = "ADDRESS", description = "Which revision.")

@@ -14,9 +14,9 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Finds what to change so that figures come to wanted values, and turns an answer into a revision or
- * into a draft. A change concerns the next revision, so everything is worked out with the foods of
- * today.
+ * Finds what to change so that figures come to wanted values, and turns an answer into a revision
+ * or into a draft. A change concerns the next revision, so everything is worked out with the foods
+ * of today.
  *
  * <pre>{@code
  * FindLevers verb = new FindLevers(desk);

@@ -5,8 +5,8 @@ import java.util.List;
 /**
  * A question about levers as it is typed or sent. Every part but the wishes may be null or empty.
  *
- * @param want wishes such as {@code liquid ratio 0.80}; {@code goal} for the limits of the formula's
- *     goal
+ * @param want wishes such as {@code liquid ratio 0.80}; {@code goal} for the limits of the
+ *     formula's goal
  * @param keep ids of lines that must stay
  * @param atLeast least amounts such as {@code water=170 g}
  * @param atMost greatest amounts such as {@code water=180 g}

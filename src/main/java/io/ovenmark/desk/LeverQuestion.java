@@ -2,6 +2,7 @@ package io.ovenmark.desk;
 
 import io.ovenmark.goal.Limit;
 import io.ovenmark.lever.LineLimit;
+import io.ovenmark.lever.LineNames;
 import io.ovenmark.lever.Question;
 import io.ovenmark.lever.Readings;
 import io.ovenmark.lever.Wish;
@@ -50,8 +51,13 @@ record LeverQuestion(Question question, double reading, List<String> limits) {
       Pair pair = pair("at most", text);
       limits.add(LineLimit.atMost(pair.line(), grams(worksheet, text, pair)));
     }
+    List<String> names = LineNames.of(worksheet);
+    List<String> words = new ArrayList<>();
+    for (LineLimit limit : limits) {
+      words.add(limit.inWords(name(worksheet, names, limit.line()), units));
+    }
     for (String text : order.within()) {
-      within(worksheet, text, limits);
+      words.add(within(worksheet, text, limits));
     }
     boolean stated = worksheet.formula().yield().doughPerPieceGrams().isEmpty();
     boolean piecesFixed = choice("pieces", order.pieces(), stated);
@@ -62,12 +68,11 @@ record LeverQuestion(Question question, double reading, List<String> limits) {
             : Asked.read("readable", () -> Readings.read(order.readable()));
     Question question =
         Asked.read("want", () -> new Question(wishes, keep, limits, batchFixed, piecesFixed));
-    return new LeverQuestion(
-        question,
-        reading,
-        limits.stream()
-            .map(limit -> limit.inWords(line(worksheet, limit.line()).name(), units))
-            .toList());
+    return new LeverQuestion(question, reading, List.copyOf(words));
+  }
+
+  private static String name(Worksheet sheet, List<String> names, String line) {
+    return names.get(sheet.lines().indexOf(line(sheet, line)));
   }
 
   private static List<Wish> wishes(LeverOrder order, Desk.Sheet sheet) {
@@ -151,7 +156,8 @@ record LeverQuestion(Question question, double reading, List<String> limits) {
                     "Give the limit in grams."));
   }
 
-  private static void within(Worksheet sheet, String text, List<LineLimit> limits) {
+  /** Adds the limits and says them in words. */
+  private static String within(Worksheet sheet, String text, List<LineLimit> limits) {
     int equals = text.indexOf('=');
     String value = text.substring(equals + 1).strip();
     String which = equals < 0 ? ALL : text.substring(0, equals).strip();
@@ -170,7 +176,7 @@ record LeverQuestion(Question question, double reading, List<String> limits) {
           .forEach(
               line ->
                   limits.add(LineLimit.within(line.line().id(), line.grams().low(), span)));
-      return;
+      return "every line within ± " + percent.group(1) + " %";
     }
     WorksheetLine line = line(sheet, which);
     if (!line.grams().isKnown()) {
@@ -181,5 +187,6 @@ record LeverQuestion(Question question, double reading, List<String> limits) {
           "Give that line in grams, or its food a household weight.");
     }
     limits.add(LineLimit.within(which, line.grams().low(), span));
+    return name(sheet, LineNames.of(sheet), which) + " within ± " + percent.group(1) + " %";
   }
 }

@@ -9,13 +9,13 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * How much a change disturbs the rest: the sum of the relative changes, without sign, of the figures
- * that were not asked for, each with a weight, and of the lines that move. Weight 2 for what decides
- * how a dough handles (liquid ratio, dough moisture), 1 for the batch, the dough a piece and the
- * macros that goals are about (energy, protein, fat, fibre, net carbohydrate, sodium, of a piece).
- * A line counts with the share by which it changes, so that a binder times ten ranks behind a little
- * less water. A figure that is not exactly known counts with its lower bound; one that was 0 counts
- * as 1 when it is no longer. The weights are our own: common practice, no source.
+ * How much a change disturbs the rest: the sum of the relative changes, without sign, of the
+ * figures that were not asked for, each with a weight, and of the lines that move. Weight 2 for
+ * what decides how a dough handles (liquid ratio, dough moisture), 1 for the batch, the dough a
+ * piece and the macros that goals are about (energy, protein, fat, fibre, net carbohydrate, sodium,
+ * of a piece). A line counts with the share by which it changes, so that a binder times ten ranks
+ * behind a little less water. A figure that is not exactly known counts with its lower bound; one
+ * that was 0 counts as 1 when it is no longer. The weights are our own: common practice, no source.
  */
 final class Disturbance {
   private static final Map<Figure, Double> WEIGHTS = new LinkedHashMap<>();

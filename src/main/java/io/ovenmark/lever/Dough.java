@@ -49,27 +49,7 @@ final class Dough {
     }
     keptShare = 1 - sheet.formula().yield().handlingLossPercent().orElse(0) / HUNDRED;
     pieces = sheet.pieces().isKnown() && sheet.pieces().low() > 0 ? sheet.pieces().low() : 0;
-    names = names(sheet);
-  }
-
-  /** Short names for people: the food's, without what follows a comma unless two are the same. */
-  private static List<String> names(Worksheet sheet) {
-    List<String> brief =
-        sheet.lines().stream().map(line -> line.name().split(",", 2)[0].strip()).toList();
-    List<String> whole = sheet.lines().stream().map(WorksheetLine::name).toList();
-    List<String> names = new ArrayList<>();
-    for (int i = 0; i < brief.size(); i++) {
-      String name = brief.get(i);
-      if (name.isEmpty() || count(brief, name) > 1) {
-        name = whole.get(i);
-      }
-      names.add(count(whole, name) > 1 ? sheet.lines().get(i).line().id() : name);
-    }
-    return List.copyOf(names);
-  }
-
-  private static long count(List<String> all, String one) {
-    return all.stream().filter(one::equals).count();
+    names = LineNames.of(sheet);
   }
 
   Worksheet sheet() {

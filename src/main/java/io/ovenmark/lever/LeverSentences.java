@@ -41,10 +41,7 @@ public final class LeverSentences {
    */
   public static String change(Answer answer, ShownUnits units) {
     List<String> parts = new ArrayList<>();
-    Optional<LineMove> first =
-        answer.lines().stream()
-            .filter(move -> answer.line().filter(move.line()::equals).isPresent())
-            .findFirst();
+    Optional<LineMove> first = lead(answer);
     first.ifPresent(move -> parts.add(moved(move, units)));
     for (LineMove move : answer.lines()) {
       if (first.filter(move::equals).isEmpty()) {
@@ -62,6 +59,11 @@ public final class LeverSentences {
                             + units.mass(
                                 Quantity.known(yield.doughPerPieceGrams().orElseThrow()))));
     return capital(String.join(", ", parts));
+  }
+
+  /** The line that was moved on purpose; empty unless it is a single change. */
+  static Optional<String> lead(Answer answer, ShownUnits units) {
+    return lead(answer).map(move -> moved(move, units));
   }
 
   private static String moved(LineMove move, ShownUnits units) {

@@ -29,14 +29,13 @@ public final class LeverSummary {
     Answer first = levers.answers().get(0);
     long singles =
         levers.answers().stream().filter(each -> each.kind() == Answer.Kind.SINGLE).count();
-    String change = LeverSentences.change(first, units);
     if (first.kind() == Answer.Kind.DIVISION) {
-      return "No line has to move: " + lower(change) + ".";
+      return "No line has to move: " + lower(LeverSentences.change(first, units)) + ".";
     }
     if (singles == 0) {
       return "No single line does it; several together do.";
     }
-    String lead = lower(change.split(", ")[0]);
+    String lead = LeverSentences.lead(first, units).orElseThrow();
     return singles == 1
         ? "One change of one line does it: " + lead + "."
         : singles + " changes of one line do it; " + lead + " disturbs the rest least.";

@@ -21,19 +21,19 @@ import java.util.Optional;
  * }</pre>
  *
  * <p>A figure is a quotient of sums over the lines, so a wish on it becomes a linear condition when
- * both sides are multiplied by the divisor. A change of one line follows in closed form. The combined
- * change is the point nearest to the present one within all conditions, with the least sum of squared
- * relative changes of the lines: a convex quadratic programme.
+ * both sides are multiplied by the divisor. A change of one line follows in closed form. The
+ * combined change is the point nearest to the present one within all conditions, with the least sum
+ * of squared relative changes of the lines: a convex quadratic programme.
  *
- * <p>Single changes are ranked by how little they disturb the rest: the sum of the relative changes,
- * without sign, of the figures that were not asked for (liquid ratio and dough moisture with weight
- * 2; batch mass, dough a piece, and energy, protein, fat, fibre, net carbohydrate and sodium of a
- * piece with weight 1) and of the lines that move. The weights are our own: common practice, no
- * source.
+ * <p>Single changes are ranked by how little they disturb the rest: the sum of the relative
+ * changes, without sign, of the figures that were not asked for (liquid ratio and dough moisture
+ * with weight 2; batch mass, dough a piece, and energy, protein, fat, fibre, net carbohydrate and
+ * sodium of a piece with weight 1) and of the lines that move. The weights are our own: common
+ * practice, no source.
  *
- * <p>Unknown is not zero: a wish for at least or at most is granted whatever the unknown turns out to
- * be; what can neither be reached nor bounded is refused with the foods named. A line of 0 g does not
- * move, nor does one whose mass is unknown.
+ * <p>Unknown is not zero: a wish for at least or at most is granted whatever the unknown turns out
+ * to be; what can neither be reached nor bounded is refused with the foods named. A line of 0 g
+ * does not move, nor does one whose mass is unknown.
  *
  * @param before the worksheet that was asked about
  * @param question what was asked

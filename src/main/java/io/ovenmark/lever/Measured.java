@@ -14,8 +14,8 @@ import java.util.Optional;
 /**
  * An amount that can be measured at the bench: weighed to what the scale shows, in spoons to an
  * eighth of a teaspoon, or counted. A line stays in the measure it was written in as long as that
- * comes near enough; what is too little for the scale is taken with spoons where the food's weight of
- * a spoon is known. Nothing becomes 0.
+ * comes near enough; what is too little for the scale is taken with spoons where the food's weight
+ * of a spoon is known. Nothing becomes 0.
  *
  * @param amount what to measure
  * @param grams its mass; unknown when the measure has no known weight

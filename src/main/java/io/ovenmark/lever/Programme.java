@@ -9,8 +9,8 @@ import org.ojalgo.optimisation.Optimisation;
 import org.ojalgo.optimisation.Variable;
 
 /**
- * A mathematical programme: unknowns under linear conditions, and what is to be least. The solver is
- * ojAlgo's: an active-set method for the convex quadratic programme, the simplex method for the
+ * A mathematical programme: unknowns under linear conditions, and what is to be least. The solver
+ * is ojAlgo's: an active-set method for the convex quadratic programme, the simplex method for the
  * linear one.
  */
 final class Programme {

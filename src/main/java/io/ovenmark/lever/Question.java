@@ -12,8 +12,8 @@ import java.util.Set;
  * @param keep ids of the lines that must stay
  * @param limits what lines may weigh
  * @param batchFixed whether the batch mass must stay
- * @param piecesFixed whether the number of pieces stays and the dough a piece follows; otherwise the
- *     dough a piece stays and the number follows
+ * @param piecesFixed whether the number of pieces stays and the dough a piece follows; otherwise
+ *     the dough a piece stays and the number follows
  */
 public record Question(
     List<Wish> wishes,

@@ -1,6 +1,5 @@
 package io.ovenmark.lever;
 
-import io.ovenmark.formula.BakeSetting;
 import io.ovenmark.formula.Formula;
 import io.ovenmark.formula.Line;
 import io.ovenmark.formula.Yield;
@@ -28,9 +27,10 @@ import java.util.OptionalInt;
  * }</pre>
  *
  * <p>The dough that is needed is pieces times dough a piece; the batch is that divided by what
- * handling leaves of it. A number of pieces keeps the dough a piece, a dough a piece keeps the number.
- * From what is at hand the scarcest ingredient decides, and the pieces come out whole. What a tin
- * takes follows from a tin that a piece fills now, or from density and fill; it is never guessed.
+ * handling leaves of it. A number of pieces keeps the dough a piece, a dough a piece keeps the
+ * number. From what is at hand the scarcest ingredient decides, and the pieces come out whole. What
+ * a tin takes follows from a tin that a piece fills now, or from density and fill; it is never
+ * guessed.
  *
  * @param before the formula that was scaled, worked out
  * @param factor by which every line is multiplied
@@ -90,7 +90,7 @@ public record Scaling(
   /** One question being answered. */
   private static final class Search {
     private static final double WHOLE = 1e-9;
-    private static final double DEFAULT_FILL = 60;
+    private static final double NOT_DIVIDED = 0;
 
     private final Worksheet sheet;
     private final ScaleQuestion question;
@@ -124,7 +124,8 @@ public record Scaling(
         throw refused("The formula has no lines yet.", "Add some first.");
       }
       OptionalDouble size = size();
-      double sizeRatio = size.isPresent() ? size.getAsDouble() / sizeNow() : 1;
+      double sizeNow = size.isPresent() ? sizeNow() : NOT_DIVIDED;
+      double sizeRatio = sizeNow == NOT_DIVIDED ? 1 : size.orElse(sizeNow) / sizeNow;
       double loss = keptBefore / kept;
       List<AtHand> hand = new ArrayList<>();
       double factor;
@@ -165,12 +166,14 @@ public record Scaling(
             question.bakedPerPieceGrams().getAsDouble() / (1 - bakingLoss.getAsDouble() / 100));
       }
       if (question.tin().isPresent()) {
-        tin = Optional.of(fill(question.tin().get()));
+        double now = question.densityGramsPerMillilitre().isPresent() ? 0 : sizeNow();
+        tin = Optional.of(TinFill.of(sheet.formula(), question, now, units, remarks));
         return OptionalDouble.of(tin.get().doughGrams());
       }
       return question.doughPerPieceGrams();
     }
 
+    /** The dough mass that a piece has; {@link #NOT_DIVIDED} when there are no pieces. */
     private double sizeNow() {
       Quantity now = sheet.doughPerPieceGrams();
       if (dough.pieces() > 0 && !now.isKnown()) {
@@ -179,7 +182,7 @@ public record Scaling(
                 + String.join(", ", unweighed()) + " is not.",
             "Give that line in grams, or its food a household weight.");
       }
-      return now.isKnown() ? now.low() : 1;
+      return now.isKnown() ? now.low() : NOT_DIVIDED;
     }
 
     private List<String> unweighed() {
@@ -200,53 +203,6 @@ public record Scaling(
             "Give that line in grams, or its food a household weight.");
       }
       return sheet.batchGrams().low();
-    }
-
-    private TinFill fill(Tin wanted) {
-      if (question.densityGramsPerMillilitre().isPresent()) {
-        double percent = question.fillPercent().orElse(DEFAULT_FILL);
-        if (question.fillPercent().isEmpty()) {
-          remarks.add(
-              "The tin is filled to 60 % with dough, as is common practice (no source); a dough that"
-                  + " rises more or less wants another share.");
-        }
-        double each = question.densityGramsPerMillilitre().getAsDouble() * percent / 100;
-        return new TinFill(
-            wanted,
-            each * wanted.millilitres(),
-            each,
-            FigureText.number(percent) + " % filled with dough of "
-                + FigureText.number(question.densityGramsPerMillilitre().getAsDouble())
-                + " g/ml");
-      }
-      Optional<Tin> now = question.fromTin().or(this::ownTin);
-      if (now.isEmpty() || dough.pieces() == 0) {
-        throw refused(
-            "What this dough weighs in a tin is not known: neither the formula nor its bakes say how"
-                + " heavy a millilitre of it is.",
-            now.isEmpty()
-                ? "Give the tin that a piece fills now, or the density of the dough in g/ml."
-                : "State how many pieces the formula gives, or give the density of the dough.");
-      }
-      if (question.fillPercent().isPresent()) {
-        remarks.add("The tin is filled as high as the present one; the share has no effect.");
-      }
-      double each = sizeNow() / now.get().millilitres();
-      return new TinFill(
-          wanted,
-          each * wanted.millilitres(),
-          each,
-          "filled as the " + now.get().inWords() + " is with "
-              + units.mass(Quantity.known(sizeNow())) + " now");
-    }
-
-    /** The tin that the formula itself bakes in. */
-    private Optional<Tin> ownTin() {
-      return sheet.formula().bake().stream()
-          .map(BakeSetting::vessel)
-          .flatMap(Optional::stream)
-          .flatMap(vessel -> Tin.in(vessel).stream())
-          .findFirst();
     }
 
     private double count(boolean sized) {

@@ -12,8 +12,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A baking tin with straight walls, upright or slanting. Its volume is that of a prismatoid: a sixth
- * of the depth times the sum of the areas above and below and four times the area half-way.
+ * A baking tin with straight walls, upright or slanting. Its volume is that of a prismatoid: a
+ * sixth of the depth times the sum of the areas above and below and four times the area half-way.
  *
  * @param shape round, square or loaf
  * @param top length and width at the rim in centimetres; twice the same for round and square
@@ -76,8 +76,8 @@ public record Tin(Shape shape, Side top, Side bottom, double depth) {
   }
 
   /**
-   * Reads a tin: {@code round:20cmx5cm}, {@code square:9x2in}, {@code loaf:25/23x11/9x7cm}. A length
-   * without a unit has that of the next one.
+   * Reads a tin: {@code round:20cmx5cm}, {@code square:9x2in}, {@code loaf:25/23x11/9x7cm}. A
+   * length without a unit has that of the next one.
    *
    * @param text what was written
    * @return the tin
@@ -100,9 +100,14 @@ public record Tin(Shape shape, Side top, Side bottom, double depth) {
   public static Optional<Tin> in(String text) {
     Matcher matcher = TEXT.matcher(text.toLowerCase(Locale.ROOT));
     while (matcher.find()) {
-      Optional<Tin> tin = of(matcher);
-      if (tin.isPresent()) {
-        return tin;
+      try {
+        Optional<Tin> tin = of(matcher);
+        if (tin.isPresent()) {
+          return tin;
+        }
+      } catch (IllegalArgumentException e) {
+        // no tin that can be: the words mean something else
+        continue;
       }
     }
     return Optional.empty();

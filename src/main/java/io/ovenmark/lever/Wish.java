@@ -20,7 +20,9 @@ import java.util.regex.Pattern;
  * @param limit the bounds; the same twice for a value
  */
 public record Wish(Limit limit) {
-  /** How far a figure may be off a wish, as a share of the wished value or of 1 when that is more. */
+  /**
+   * How far a figure may be off a wish, as a share of the wished value or of 1 when that is more.
+   */
   public static final double TOLERANCE = 1e-6;
 
   private static final Pattern BASIS =

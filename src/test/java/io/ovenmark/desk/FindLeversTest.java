@@ -206,11 +206,11 @@ class FindLeversTest {
                 "1 g"));
 
     assertThat(sheet.asked().limits())
-        .contains(
+        .containsExactly(
             "whole egg at least 150 g",
             "water at most 200 g",
-            "lupin flour, sweet lupin between 108 and 132 g")
-        .hasSize(8);
+            "lupin flour within ± 10 %",
+            "every line within ± 30 %");
     assertThat(sheet.asked().batch()).isEqualTo("fixed");
     assertThat(sheet.asked().pieces()).isEqualTo("free");
     assertThat(sheet.asked().readableG()).isEqualTo(1);

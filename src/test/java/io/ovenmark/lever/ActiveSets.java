@@ -6,7 +6,8 @@ import java.util.Optional;
 
 /**
  * The point nearest to another within linear conditions, found by trying every set of conditions
- * that may hold with equality and solving its normal equations: slow, and independent of any solver.
+ * that may hold with equality and solving its normal equations: slow, and independent of any
+ * solver.
  */
 final class ActiveSets {
   private static final double SMALL = 1e-9;

@@ -99,8 +99,8 @@ class LeversTest {
   }
 
   /**
-   * By hand with multipliers: minimise the squares of relative changes u with 180u₁ + 50u₂ − 1.1(150u₃
-   * + 46u₄ + 4u₅) = 220 − 230; u = λa, λ = −10 ÷ |a|².
+   * By hand with multipliers: minimise the squares of relative changes u with 180u₁ + 50u₂ −
+   * 1.1(150u₃ + 46u₄ + 4u₅) = 220 − 230; u = λa, λ = −10 ÷ |a|².
    */
   @Test
   void theCombinedChangeIsTheLeastSquareOfRelativeChanges() {
@@ -482,5 +482,37 @@ class LeversTest {
     FigureMove batch = answer.moves().get(3);
     assertThat(batch.change(ShownUnits.AS_WRITTEN)).isEqualTo("450 → 440 g");
     assertThat(batch.difference(ShownUnits.AS_WRITTEN)).isEqualTo("−10 g");
+  }
+
+  @Test
+  void linesOfTheSameFoodAreToldApart() {
+    Formula twice =
+        formula(SIX, "lupin-flour: 150 g", "water: 100 g", "water: 80 g", "seeds: 40 g");
+
+    assertThat(LineNames.of(bench.sheet(twice)))
+        .containsExactly("lupin flour", "water", "water-2", "seeds");
+    Levers levers = ask(twice, want("liquid ratio 0.9"));
+    assertThat(levers.answers())
+        .filteredOn(answer -> answer.kind() == Answer.Kind.SINGLE)
+        .extracting(answer -> answer.line().orElseThrow())
+        .contains("water", "water-2");
+  }
+
+  @Test
+  void theSummarySaysWhatToDoInASentence() {
+    assertThat(LeverSummary.of(ask(want("liquid ratio 1.1")), ShownUnits.AS_WRITTEN))
+        .isEqualTo(
+            "5 changes of one line do it; water 180 → 170 g (−5.56 %) disturbs the rest least.");
+    assertThat(LeverSummary.of(ask(want("pieces 8")), ShownUnits.AS_WRITTEN))
+        .isEqualTo("No line has to move: divide into 8 pieces.");
+    assertThat(
+            LeverSummary.of(
+                ask(want("liquid ratio 1.1", "protein a piece 13.5 g")), ShownUnits.AS_WRITTEN))
+        .isEqualTo("No single line does it; several together do.");
+    assertThat(
+            LeverSummary.of(
+                ask(want("liquid ratio 1.1").keeping("water", "egg", "seeds", "salt")),
+                ShownUnits.AS_WRITTEN))
+        .startsWith("One change of one line does it: lupin flour 150 → 159 g");
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
@@ -31,9 +32,9 @@ class ProgrammeTest {
 
   /**
    * Nocedal and Wright, Numerical Optimization, 2nd ed., Springer 2006, example 16.4 (from memory):
-   * minimise (x1 − 1)² + (x2 − 2.5)² with x1 − 2 x2 + 2 ≥ 0, −x1 − 2 x2 + 6 ≥ 0, −x1 + 2 x2 + 2 ≥ 0,
-   * x ≥ 0; solution (1.4, 1.7). Derived again: there the first condition holds with equality and the
-   * gradient (0.8, −1.6) is 0.8 times its normal (1, −2), the other conditions hold with room.
+   * minimise (x1 − 1)² + (x2 − 2.5)² with x1 − 2 x2 + 2 ≥ 0, −x1 − 2 x2 + 6 ≥ 0, −x1 + 2 x2 + 2 ≥
+   * 0, x ≥ 0; solution (1.4, 1.7). Derived again: there the first condition holds with equality and
+   * the gradient (0.8, −1.6) is 0.8 times its normal (1, −2), the other conditions hold with room.
    */
   @Test
   void theExampleOfInequalitiesHasItsPublishedSolution() {
@@ -59,8 +60,8 @@ class ProgrammeTest {
 
   /**
    * The same book, example 16.2 (from memory): Hessian ((6,2,1),(2,5,2),(1,2,4)), linear part (−8,
-   * −3, −3), x1 + x3 = 3, x2 + x3 = 0; solution (2, −1, 1), multipliers (3, −2). Derived again: Hx +
-   * c = Aᵀλ there.
+   * −3, −3), x1 + x3 = 3, x2 + x3 = 0; solution (2, −1, 1), multipliers (3, −2). Derived again: Hx
+   * + c = Aᵀλ there.
    */
   @Test
   void theExampleOfEquationsHasItsPublishedSolution() {
@@ -77,8 +78,9 @@ class ProgrammeTest {
 
   /**
    * Hock and Schittkowski, Test Examples for Nonlinear Programming Codes, Springer 1981, problem 35
-   * (from memory): 9 − 8x1 − 6x2 − 4x3 + 2x1² + 2x2² + x3² + 2x1x2 + 2x1x3 with x1 + x2 + 2x3 ≤ 3, x ≥
-   * 0; solution (4/3, 7/9, 4/9), value 1/9. Derived again: the gradient is −2/9 times (1, 1, 2).
+   * (from memory): 9 − 8x1 − 6x2 − 4x3 + 2x1² + 2x2² + x3² + 2x1x2 + 2x1x3 with x1 + x2 + 2x3 ≤ 3,
+   * x ≥ 0; solution (4/3, 7/9, 4/9), value 1/9. Derived again: the gradient is −2/9 times (1, 1,
+   * 2).
    */
   @Test
   void problem35HasItsPublishedSolution() {
@@ -103,10 +105,11 @@ class ProgrammeTest {
   }
 
   /**
-   * The same collection, problem 76 (from memory): x1² + x2²/2 + x3² + x4²/2 − x1x3 + x3x4 − x1 − 3x2 +
-   * x3 − x4 with x1 + 2x2 + x3 + x4 ≤ 5, 3x1 + x2 + 2x3 − x4 ≤ 4, x2 + 4x3 ≥ 1.5, x ≥ 0; value
-   * −4.681818181. Derived again: at (3/11, 23/11, 0, 6/11) the first condition holds with equality,
-   * the gradient is −5/11 times its normal but for x3, which is 0 and would have to become negative.
+   * The same collection, problem 76 (from memory): x1² + x2²/2 + x3² + x4²/2 − x1x3 + x3x4 − x1 −
+   * 3x2 + x3 − x4 with x1 + 2x2 + x3 + x4 ≤ 5, 3x1 + x2 + 2x3 − x4 ≤ 4, x2 + 4x3 ≥ 1.5, x ≥ 0;
+   * value −4.681818181. Derived again: at (3/11, 23/11, 0, 6/11) the first condition holds with
+   * equality, the gradient is −5/11 times its normal but for x3, which is 0 and would have to
+   * become negative.
    */
   @Test
   void problem76HasItsPublishedSolution() {
@@ -234,7 +237,7 @@ class ProgrammeTest {
       turned.add(new Row(coefficients, row.low(), row.high()));
     }
     double[] weights = new double[n];
-    java.util.Arrays.fill(weights, 0.5);
+    Arrays.fill(weights, 0.5);
     return new Programme(n, turned)
         .nearest(target, weights)
         .map(

@@ -52,7 +52,10 @@ class ScalingTest {
   }
 
   private static ScaledLine line(Scaling scaling, String id) {
-    return scaling.lines().stream().filter(line -> line.line().equals(id)).findFirst().orElseThrow();
+    return scaling.lines().stream()
+        .filter(line -> line.line().equals(id))
+        .findFirst()
+        .orElseThrow();
   }
 
   @Test

@@ -61,12 +61,14 @@ class TinTest {
     assertThat(Tin.in("black steel tray, baking paper")).isEmpty();
     assertThat(Tin.in("loaf tin 25 x 11 cm")).isEmpty();
     assertThat(Tin.in("round tin")).isEmpty();
+    assertThat(Tin.in("round 900 x 5 cm")).isEmpty();
   }
 
   @ParameterizedTest
   @ValueSource(
       strings = {
-        "", "round", "round:20cm", "round:20x5", "oval:20cmx5cm", "loaf:20cmx5cm", "round:20cmx5/4cm",
+        "", "round", "round:20cm", "round:20x5", "oval:20cmx5cm", "loaf:20cmx5cm",
+        "round:20cmx5/4cm",
         "square:20cmx5cmx4cm", "round:-20cmx5cm", "round:20..5cmx5cm"
       })
   void whatIsNoTinIsRefusedWithAnExample(String text) {

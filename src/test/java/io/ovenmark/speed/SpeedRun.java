@@ -35,13 +35,16 @@ import java.util.stream.Stream;
  * one run, so that a busy machine slows both.
  *
  * <p>Its arguments are a folder for the generated notebook, which is kept for the next run, and
- * {@code all} or which parts to measure: {@code timeline,open,compare,revise,list,sheet,demo,jar,pages}.
+ * {@code all} or which parts to measure: {@code
+ * timeline,open,compare,revise,list,sheet,levers,demo,jar,pages}.
  */
 public final class SpeedRun {
   private static final Address PLAIN = Address.parse(GeneratedNotebook.slug(101));
   private static final Address WITH_VARIANT = Address.parse(GeneratedNotebook.slug(100));
   private static final List<String> PARTS =
-      List.of("timeline", "open", "compare", "revise", "list", "sheet", "demo", "jar", "pages");
+      List.of(
+          "timeline", "open", "compare", "revise", "list", "sheet", "levers", "demo", "jar",
+          "pages");
 
   private final SpeedTable table = new SpeedTable();
   private final Path base;
@@ -109,6 +112,7 @@ public final class SpeedRun {
       case "revise" -> revise();
       case "list" -> list();
       case "sheet" -> sheet();
+      case "levers" -> sink += LeversRun.measure(table);
       case "demo" -> demo();
       case "jar" -> jar();
       case "pages" -> pages();
