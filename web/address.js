@@ -56,8 +56,25 @@ export function fromPin(pin, formula) {
     : `${formula}/${pin}`;
 }
 
+// What history is searched by, as the pages write it into their addresses.
+const FILTERS = {
+  words: "q",
+  finding: "finding",
+  ingredient: "ingredient",
+  person: "person",
+  since: "since",
+  until: "until",
+  kinds: "kind",
+};
+
+/** The search that the query of a page states: {words, finding, …}; only what is stated. */
+export function filterOf(query) {
+  const stated = Object.entries(FILTERS).map(([name, short]) => [name, query.get(short)]);
+  return Object.fromEntries(stated.filter(([, value]) => value));
+}
+
 /** The page of a formula. Everything else than the formula may be left out. */
-export function formulaPage(formula, {line, from, to, per, figure} = {}) {
+export function formulaPage(formula, {line, from, to, per, figure, trends, filter} = {}) {
   const query = new URLSearchParams();
   const put = (name, value) => value && query.set(name, value);
   put("line", line);
@@ -65,8 +82,27 @@ export function formulaPage(formula, {line, from, to, per, figure} = {}) {
   put("b", to && toPin(to, formula));
   put("per", per);
   put("figure", figure);
-  const text = query.toString().replaceAll("%40", "@").replaceAll("%2F", "/");
-  return `/formulas/${formula}` + (text ? "?" + text : "");
+  put("trends", trends);
+  Object.entries(filter ?? {}).forEach(([name, value]) => put(FILTERS[name], value));
+  return `/formulas/${formula}` + written(query);
+}
+
+/** The page that searches the history of all formulas, or of one. */
+export function searchPage(filter, formula) {
+  const query = new URLSearchParams();
+  const put = (name, value) => value && query.set(name, value);
+  Object.entries(filter).forEach(([name, value]) => put(FILTERS[name], value));
+  put("formula", formula);
+  return "/search" + written(query);
+}
+
+function written(query) {
+  const text = query
+    .toString()
+    .replaceAll("%40", "@")
+    .replaceAll("%2F", "/")
+    .replaceAll("%2C", ",");
+  return text ? "?" + text : "";
 }
 
 /** The page of a revision worked out. */
@@ -74,9 +110,26 @@ export function worksheetPage(address) {
   return "/worksheet/" + address;
 }
 
+/** The page that carries the main line's improvements into a variant. */
+export function carryPage(formula, variant) {
+  return `/carry/${formula}/${variant}`;
+}
+
 /** The page of a bake. */
 export function bakePage(bake) {
   return `/bakes/${bake.formula}/${bake.id}`;
+}
+
+/** The page of two photos beside each other; photos/bun/tray.jpg is written bun/tray.jpg. */
+export function besidePage({left, right, formula, as}) {
+  const query = new URLSearchParams();
+  const put = (name, value) => value && query.set(name, value);
+  put("formula", formula);
+  put("left", left?.replace(/^photos\//, ""));
+  put("right", right?.replace(/^photos\//, ""));
+  put("as", as);
+  const text = query.toString().replaceAll("%2F", "/");
+  return "/beside" + (text ? "?" + text : "");
 }
 
 /** A photo, scaled to a width or as it is. */

@@ -1,7 +1,11 @@
 // Finds the page that an address means, loads what it needs and shows it.
 
-import {html, nothing, render} from "/lib/lit-html/lit-html.js";
+import {html, render} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
+import {onPreference} from "/preferences.js";
+import {onReturn} from "/parts/answering.js";
+import {drawHeader} from "/parts/header.js";
+import {generalKeys, keysAreOn, listKeys} from "/parts/keys.js";
 import {isTyping, runShortcut} from "/parts/shortcuts.js";
 import {failureView} from "/views/failure.js";
 
@@ -13,9 +17,23 @@ const LOADING_AFTER_MS = 300;
 //   draw(data, place, tools)        tools: go, again (load anew), redraw (draw the same data again)
 //   drawn?(content, data, tools)    after the first drawing at this address
 //   left?(data)                     when another page takes its place
-//   shortcuts?(data, place, tools)  [{key, does, run}], listed by "?"
+//   shortcuts?(data, place, tools)  [{key, does, run}], listed by "?"; one without run only lists
+//                                   what a part of the page does by itself
+//   rereads?                        true when load may be called again at any time, because nobody
+//                                   types there: done when other units are preferred
 const routes = [
+  [/^\/phone$/, () => import("/views/phone.js").then((m) => m.phoneView)],
+  [
+    /^\/preferences$/,
+    () => import("/views/preferences.js").then((m) => m.preferencesView),
+  ],
   [/^\/$/, () => import("/views/formulas.js").then((m) => m.formulasView)],
+  [/^\/begin$/, () => import("/views/begin.js").then((m) => m.beginView)],
+  [
+    /^\/carry\/(?<formula>[^/]+)\/(?<variant>[^/]+)$/,
+    () => import("/views/carry.js").then((m) => m.carryView),
+  ],
+  [/^\/search$/, () => import("/views/search.js").then((m) => m.searchView)],
   [/^\/formulas\/(?<formula>[^/]+)$/, () => import("/views/formula.js").then((m) => m.formulaView)],
   [
     /^\/worksheet\/(?<address>[^/]+(?:\/[^/]+)?)$/,
@@ -25,18 +43,40 @@ const routes = [
     /^\/bakes\/(?<formula>[^/]+)\/(?<bake>[^/]+)$/,
     () => import("/views/bake.js").then((m) => m.bakeView),
   ],
+  [/^\/pantry$/, () => import("/views/pantry.js").then((m) => m.pantryView)],
+  [/^\/pantry\/(?<food>[^/]+)$/, () => import("/views/food.js").then((m) => m.foodView)],
+  [/^\/new-food$/, () => import("/views/food.js").then((m) => m.newFoodView)],
+  [/^\/food-table$/, () => import("/views/food-table.js").then((m) => m.foodTableView)],
+  [/^\/goals$/, () => import("/views/goals.js").then((m) => m.goalsView)],
+  [/^\/goals\/(?<goal>[^/]+)$/, () => import("/views/goal.js").then((m) => m.goalView)],
+  [/^\/new-goal$/, () => import("/views/goal.js").then((m) => m.newGoalView)],
+  [/^\/notebook$/, () => import("/views/notebook.js").then((m) => m.notebookView)],
+  [
+    /^\/record\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/record.js").then((m) => m.recordView),
+  ],
+  [/^\/beside$/, () => import("/views/photos.js").then((m) => m.besideView)],
   [/^\/drafts\/(?<draft>[^/]+)$/, () => import("/views/edit.js").then((m) => m.editView)],
 ];
 const missing = () => import("/views/missing.js").then((m) => m.missingView);
 
-// What the header leads to.
-const sections = [["/", "Formulas"]];
+// What the header leads to of the notebook.
+const sections = [
+  ["/", "Formulas"],
+  ["/search", "Search"],
+  ["/pantry", "Pantry"],
+  ["/goals", "Goals"],
+  ["/notebook", "Notebook"],
+];
+// What is this browser's own.
+const ownTools = [
+  ["/phone", "Phone"],
+  ["/preferences", "Preferences"],
+];
 
-const header = document.getElementById("header");
 const content = document.getElementById("content");
 let current = null;
 let loading = null;
-let notebook = null;
 
 /** What an address asks for: the view, its parts, and the page's query. */
 function placeOf(url) {
@@ -62,17 +102,18 @@ function decoded(text) {
 
 /**
  * Goes to another address of the viewer.
- * With replace the step back skips the present one. On the same page focus and scroll stay.
+ * With replace the step back skips the present one; with anew nothing that was loaded is used again.
+ * On the same page focus and scroll stay.
  */
-function go(address, {replace = false} = {}) {
+function go(address, {replace = false, anew = false} = {}) {
   const url = new URL(address, location.href);
   history.replaceState({scroll: scrollY}, "");
   history[replace ? "replaceState" : "pushState"]({scroll: 0}, "", url);
-  return show({keep: current?.place.path === url.pathname, scroll: 0});
+  return show({keep: current?.place.path === url.pathname, scroll: 0, anew});
 }
 
 /** Shows what the browser's address asks for. */
-async function show({keep = false, scroll = 0} = {}) {
+async function show({keep = false, scroll = 0, anew = false} = {}) {
   loading?.abort();
   const mine = new AbortController();
   loading = mine;
@@ -82,8 +123,8 @@ async function show({keep = false, scroll = 0} = {}) {
   let data = null;
   let view = failureView;
   try {
-    const wanted = await place.fetched();
-    const before = current?.view === wanted ? current.data : null;
+    const wanted = await fetched(place);
+    const before = current?.view === wanted && !anew ? current.data : null;
     data = await wanted.load(place, {before, signal: mine.signal});
     view = wanted;
   } catch (thrown) {
@@ -101,7 +142,7 @@ async function show({keep = false, scroll = 0} = {}) {
   drawCurrent();
   content.removeAttribute("aria-busy");
   content.classList.remove("waiting");
-  drawHeader(place);
+  header(place);
   if (!keep) {
     scrollTo(0, scroll);
     focusHeading();
@@ -109,9 +150,24 @@ async function show({keep = false, scroll = 0} = {}) {
   }
 }
 
+// A view that could not be fetched does not say why; a question does. Browsers may not ask for the
+// view again before the page is loaded anew.
+async function fetched(place) {
+  try {
+    return await place.fetched();
+  } catch (thrown) {
+    try {
+      await api.phone();
+    } catch (failure) {
+      throw Object.assign(failure, {reload: true});
+    }
+    throw thrown;
+  }
+}
+
 const tools = {
   go,
-  again: () => show({keep: true, scroll: scrollY}),
+  again: () => show({keep: true, scroll: scrollY, anew: true}),
   redraw: () => current && drawCurrent(),
 };
 
@@ -141,32 +197,18 @@ function focusHeading() {
   first = false;
 }
 
-function drawHeader(place) {
-  render(
-    html`<a class="name" href="/">Ovenmark</a>
-      <nav aria-label="Main">
-        ${sections.map(
-          ([address, name]) => html`<a
-            href=${address}
-            aria-current=${place.path === address ? "page" : nothing}
-            >${name}</a
-          >`,
-        )}
-      </nav>
-      <p class="notebook">
-        ${notebook ? html`<span>${notebook.title}</span> <code>${notebook.folder}</code>` : nothing}
-      </p>`,
-    header,
-  );
-  if (!notebook) {
-    api.formulas().then(
-      (list) => {
-        notebook = list;
-        drawHeader(placeOf(new URL(location.href)));
-      },
-      () => {},
-    );
-  }
+function header(place) {
+  drawHeader({sections, tools: ownTools, path: place.path, keys: openKeys});
+}
+
+function pageKeys() {
+  return current?.view.shortcuts?.(current.data, current.place, tools) ?? [];
+}
+
+const everywhere = generalKeys(sections, go, () => openKeys());
+
+function openKeys() {
+  listKeys(pageKeys(), everywhere);
 }
 
 document.addEventListener("click", (event) => {
@@ -190,10 +232,39 @@ addEventListener("popstate", (event) => {
 });
 
 document.addEventListener("keydown", (event) => {
-  if (current && !isTyping(event.target)) {
-    runShortcut(event, current.view.shortcuts?.(current.data, current.place, tools) ?? []);
+  if (current && keysAreOn() && !isTyping(event.target)) {
+    runShortcut(event, [...pageKeys(), ...everywhere]);
   }
 });
+
+// What was read from the server is read again, with sentences in the new units; what is being
+// typed is only drawn again.
+onPreference(() => {
+  if (current?.view.rereads) {
+    show({keep: true, scroll: scrollY, anew: true});
+  } else {
+    tools.redraw();
+  }
+});
+
+onReturn(() => {
+  if (current?.view === failureView && ["silent", "unpaired"].includes(current.data.reason)) {
+    if (current.data.reload) {
+      location.reload();
+    } else {
+      tools.again();
+    }
+  }
+});
+
+// Timers of bakes go on after a reload of any page.
+try {
+  if (Object.keys(localStorage).some((name) => name.startsWith("ovenmark.bake."))) {
+    import("/parts/timer-watch.js").then((m) => m.watchKept());
+  }
+} catch {
+  // A browser that keeps nothing has no timers to take up.
+}
 
 history.scrollRestoration = "manual";
 show();

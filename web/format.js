@@ -79,6 +79,41 @@ export function massUnit() {
   return preferences().mass;
 }
 
+/** A mass of a set, which may be known in part, in the unit that the reader prefers. */
+export function figureMass(set, key, {unit = true} = {}) {
+  const bounds = set?.bounds?.[key];
+  const inUnit = {
+    [key]: massNumber(set?.[key] ?? null),
+    bounds: bounds
+      ? {
+          [key]: {
+            at_least: massNumber(bounds.at_least ?? null),
+            at_most: massNumber(bounds.at_most ?? null),
+          },
+        }
+      : undefined,
+  };
+  return figure(inUnit, key, unit ? massUnit() : "");
+}
+
+/** Whether a figure is a mass that is weighed at the bench, not one of a nutrient. */
+export function isWeighed(key) {
+  return ["batch_g", "dough_g", "dough_per_piece_g", "baked_per_piece_g"].includes(key);
+}
+
+/**
+ * A temperature that somebody wrote down, with its value: as written where that is in the degrees
+ * that the reader prefers; null stays null.
+ */
+export function heat(written, celsius) {
+  if (written === null || written === undefined) {
+    return null;
+  }
+  return written.endsWith(temperatureUnit())
+    ? written.replace("-", MINUS)
+    : temperature(celsius);
+}
+
 /** A temperature in the degrees that the reader prefers: 190 °C, 374 °F; or "unknown". */
 export function temperature(celsius) {
   return withUnit(temperatureNumber(celsius), temperatureUnit());
@@ -89,6 +124,11 @@ export function temperatureNumber(celsius) {
   return celsius === null || celsius === undefined || preferences().temperature === "C"
     ? celsius
     : (celsius * 9) / 5 + 32;
+}
+
+/** A difference of degrees Celsius as one of the degrees that the reader prefers. */
+export function temperatureDifference(celsius) {
+  return celsius === null || preferences().temperature === "C" ? celsius : (celsius * 9) / 5;
 }
 
 /** The unit that temperatures are shown in. */
@@ -121,7 +161,7 @@ export function moment(time) {
 export function flowing(text) {
   return text
     .replaceAll(" → ", "\u00a0→ ")
-    .replace(/(\d) (g|mg|kg|kcal|%|°C|°F|min|mm|tsp|tbsp)(?![\p{L}\d])/gu, "$1\u00a0$2");
+    .replace(/(\d) (g|mg|kg|oz|lb|kcal|%|°C|°F|min|mm|tsp|tbsp)(?![\p{L}\d])/gu, "$1\u00a0$2");
 }
 
 /** A text with its first letter as a capital. */

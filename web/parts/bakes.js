@@ -1,8 +1,19 @@
 // Bakes: their photos with the pieces' letters, what was done with each piece, what was found.
 
 import {html, nothing, svg} from "/lib/lit-html/lit-html.js";
-import {bakePage, photo, revisionName} from "/address.js";
-import {capital, count, flowing, fullDay, number, signed} from "/format.js";
+import {bakePage, besidePage, photo, revisionName} from "/address.js";
+import {
+  capital,
+  count,
+  flowing,
+  fullDay,
+  heat,
+  number,
+  signed,
+  temperatureDifference,
+  temperatureNumber,
+  temperatureUnit,
+} from "/format.js";
 import {tray} from "/parts/tray.js";
 
 /** The bakes of both sides, and what came of them. */
@@ -13,6 +24,7 @@ export function bakesOfBothSides(comparison) {
   const none = outcomes.from.length + outcomes.to.length === 0;
   return html`<section class="bakes">
     <h2>Bakes</h2>
+    ${besideLink(outcomes)}
     ${none
       ? html`<p class="quiet">Neither side was baked yet.</p>`
       : html`<div class="sides">
@@ -54,7 +66,7 @@ function figureOf(bake) {
 /** A photo with the letters of its pieces where they lie. */
 export function picture(each, width) {
   return html`<a class="picture" href=${photo(each.file)}>
-    <img src=${photo(each.file, width)} alt=${each.caption ?? "Photo of the bake"} loading="lazy">
+    <img src=${photo(each.file, width)} alt=${each.alternative ?? each.caption ?? "Photo of the bake"} loading="lazy">
     ${each.marks.length > 0
       ? html`<svg width="100%" height="100%" aria-hidden="true">
           ${each.marks.map((mark) => {
@@ -69,12 +81,22 @@ export function picture(each, width) {
 
 function pieceWords(piece) {
   const settings = [
-    piece.temperature,
+    heat(piece.temperature, piece.temperature_c),
     piece.minutes === null ? null : `${number(piece.minutes)} min`,
     piece.height_mm === null ? null : `${number(piece.height_mm)} mm high`,
   ].filter(Boolean);
   const found = piece.findings.map((each) => each.word);
   return flowing([settings.join(", "), found.join(", ")].filter(Boolean).join("; "));
+}
+
+// A photo of each side leads to the two of them side by side.
+function besideLink({from, to}) {
+  const [left, right] = [from, to].map((bakes) => bakes.flatMap((bake) => bake.photos)[0]);
+  return left && right
+    ? html`<p class="beside-link">
+        <a href=${besidePage({left: left.file, right: right.file})}>Photos side by side</a>
+      </p>`
+    : nothing;
 }
 
 function outcomeTable(outcomes, from, to) {
@@ -91,7 +113,7 @@ function outcomeTable(outcomes, from, to) {
       </tr>
     </thead>
     <tbody>
-      ${outcomes.figures.map(
+      ${outcomes.figures.map(inReadersUnits).map(
         (each) => html`<tr>
           <th scope="row">${each.label}${each.unit ? `, ${each.unit}` : ""}</th>
           <td class="number">${outcome(each.from, each.from_count)}</td>
@@ -101,6 +123,18 @@ function outcomeTable(outcomes, from, to) {
       )}
     </tbody>
   </table>`;
+}
+
+function inReadersUnits(each) {
+  return each.unit === "°C"
+    ? {
+        ...each,
+        unit: temperatureUnit(),
+        from: temperatureNumber(each.from),
+        to: temperatureNumber(each.to),
+        delta: temperatureDifference(each.delta),
+      }
+    : each;
 }
 
 function outcome(value, n) {

@@ -54,7 +54,8 @@ function standing(all, open) {
     return all === 1 ? "The choice is made." : `All ${all} choices are made.`;
   }
   const both = `${count(all, "place")} where both sides changed the same`;
-  return open === all ? `${both}. Choose for each.` : `${both}; ${open} still to choose.`;
+  const choose = all === 1 ? "Choose a side." : "Choose a side for each.";
+  return open === all ? `${both}. ${choose}` : `${both}; ${open} still to choose.`;
 }
 
 function conflict(each, chosen, names, id, onChoose) {

@@ -5,7 +5,8 @@ import {live} from "/lib/lit-html/directives/live.js";
 
 /**
  * A line of text. typed is called with each change of the text.
- * {id, label, value, typed, hint, problem, unit, type, inputmode, list, size, required, unseen}
+ * {id, label, value, typed, hint, problem, unit, type, inputmode, list, size, required, unseen,
+ * after: what stands behind the unit}
  */
 export function textField(field) {
   return framed(
@@ -17,13 +18,14 @@ export function textField(field) {
         class=${field.size ?? nothing}
         inputmode=${field.inputmode ?? nothing}
         autocomplete="off"
+        placeholder=${field.placeholder ?? nothing}
         list=${field.list ?? nothing}
         ?required=${field.required}
         aria-invalid=${field.problem ? "true" : nothing}
         aria-describedby=${describedBy(field)}
         .value=${live(field.value ?? "")}
         @input=${(event) => field.typed(event.target.value)}
-      />${field.unit ? html`<span class="unit">${field.unit}</span>` : nothing}`,
+      />${field.unit ? html`<span class="unit">${field.unit}</span>` : nothing}${field.after}`,
   );
 }
 
@@ -55,7 +57,7 @@ export function choiceField(field) {
     >
       ${field.options.map(
         ([value, words]) =>
-          html`<option value=${value} ?selected=${value === (field.value ?? "")}>${words}</option>`,
+          html`<option value=${value} .selected=${value === (field.value ?? "")}>${words}</option>`,
       )}
     </select>`,
   );

@@ -1,7 +1,7 @@
 // The figures of both sides as a dot plot, and what moved one of them.
 
 import {html, nothing, svg} from "/lib/lit-html/lit-html.js";
-import {capital, flowing, signed} from "/format.js";
+import {capital, flowing, isWeighed, massNumber, massUnit, signed} from "/format.js";
 
 /** For what macros can be stated, by key. */
 export const bases = {
@@ -34,8 +34,27 @@ export function figuresOf(comparison, per) {
   const macros = Object.fromEntries(
     Object.entries(comparison.macros[per] ?? {}).map(([key, each]) => [key, plain(each, per)]),
   );
-  const {ratios} = comparison;
+  const ratios = Object.fromEntries(
+    Object.entries(comparison.ratios).map(([key, each]) => [key, inReadersUnit(key, each)]),
+  );
   return {...pick(macros, FIRST), ...pick(ratios, HEAD_RATIOS), ...macros, ...ratios};
+}
+
+// The texts of a mass of the bench are in the reader's unit already, its numbers are in grams.
+function inReadersUnit(key, each) {
+  return isWeighed(key)
+    ? {
+        ...each,
+        unit: massUnit(),
+        from: massNumber(each.from),
+        to: massNumber(each.to),
+        delta: massNumber(each.delta),
+        contributions: each.contributions.map((cause) => ({
+          ...cause,
+          delta: massNumber(cause.delta),
+        })),
+      }
+    : each;
 }
 
 // The name of a macro without what it is stated for, which the heading says already.
@@ -104,14 +123,18 @@ function values(each) {
 
 function zoneOf(comparison, key, per) {
   const rules = comparison.goal?.rules ?? [];
-  return rules.find(
+  const limit = rules.find(
     (rule) =>
       rule.figure === key && rule.limit && rule.change !== "only before"
       && (rule.per === per || rule.per === null),
   )?.limit;
+  return limit && isWeighed(key)
+    ? {at_least: massNumber(limit.at_least), at_most: massNumber(limit.at_most)}
+    : limit;
 }
 
-function plot(each, zone) {
+/** Before hollow, after filled, on one axis; the zone of a goal is shaded. */
+export function plot(each, zone) {
   const known = [each.from, each.to, zone?.at_least, zone?.at_most].filter(
     (value) => value !== null && value !== undefined,
   );

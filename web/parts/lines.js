@@ -1,7 +1,7 @@
 // The ingredients of both sides: outlined bars before, filled bars after, on one scale.
 
 import {html, nothing} from "/lib/lit-html/lit-html.js";
-import {count, number, signed} from "/format.js";
+import {count, massNumber, massUnit, number, signed} from "/format.js";
 
 const FOLDED_FROM = 2;
 
@@ -42,12 +42,12 @@ function table(lines, most, from, to) {
   return html`<table class="line-table" role="table">
     <thead role="rowgroup">
       <tr role="row">
-        <th role="columnheader" scope="col" class="number">${from}, g</th>
+        <th role="columnheader" scope="col" class="number">${from}, ${massUnit()}</th>
         <th role="columnheader" scope="col"><span class="unseen">Bar of ${from}</span></th>
         <th role="columnheader" scope="col" class="name">Ingredient</th>
         <th role="columnheader" scope="col"><span class="unseen">Bar of ${to}</span></th>
-        <th role="columnheader" scope="col" class="number after">${to}, g</th>
-        <th role="columnheader" scope="col" class="number">Change, g</th>
+        <th role="columnheader" scope="col" class="number after">${to}, ${massUnit()}</th>
+        <th role="columnheader" scope="col" class="number">Change, ${massUnit()}</th>
         <th role="columnheader" scope="col" class="number bakers">Baker’s %</th>
       </tr>
     </thead>
@@ -73,7 +73,7 @@ function grams(value, absent) {
   if (absent) {
     return html`<span aria-hidden="true">·</span><span class="unseen">not there</span>`;
   }
-  return value === null ? "unknown" : number(value);
+  return value === null ? "unknown" : number(massNumber(value));
 }
 
 function bar(side, value, most) {
@@ -84,7 +84,7 @@ function bar(side, value, most) {
 }
 
 function change(line) {
-  const delta = line.delta_g === null ? "unknown" : signed(line.delta_g);
+  const delta = line.delta_g === null ? "unknown" : signed(massNumber(line.delta_g));
   switch (line.change) {
     case "added":
       return html`<b>new, ${delta}</b>`;
@@ -119,7 +119,7 @@ function remarks(line) {
   }
   const written = line.from_entered !== line.to_entered
     && line.from_entered !== null && line.to_entered !== null;
-  if (written && !(inGrams(line.from_entered) && inGrams(line.to_entered))) {
+  if (written && !(isMass(line.from_entered) && isMass(line.to_entered))) {
     words.push(`${line.from_entered} → ${line.to_entered}`);
   }
   if (line.moved) {
@@ -134,8 +134,9 @@ function remarks(line) {
   return words.length > 0 ? html`<span class="remark">${words.join("; ")}</span>` : nothing;
 }
 
-function inGrams(entered) {
-  return /^[\d.,]+ ?g$/.test(entered);
+// Written in the unit of the columns, so that it says nothing more than they do.
+function isMass(entered) {
+  return entered.endsWith(massUnit()) && /^[\d.,]+ ?(g|oz)$/.test(entered);
 }
 
 function foodData(comparison) {

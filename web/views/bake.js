@@ -3,25 +3,38 @@
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
 import {formulaPage, short, worksheetPage} from "/address.js";
-import {count, fullDay, moment, number, withUnit} from "/format.js";
-import {picture, sort} from "/parts/bakes.js";
-import {tray} from "/parts/tray.js";
+import {
+  count,
+  fullDay,
+  heat,
+  massNumber,
+  massUnit,
+  moment,
+  number,
+  temperature,
+  withUnit,
+} from "/format.js";
+import {bakeEdit, isChanging, leaveEdit} from "/parts/bake-edit.js";
+import {sort} from "/parts/bakes.js";
+import {photoSection} from "/parts/photo-section.js";
 
 export const bakeView = {
+  rereads: true,
+
   load: ({parts}, {signal}) => api.bake(parts.formula, parts.bake, signal),
 
   title: (bake) => `Bake ${bake.id} of ${bake.formula}`,
 
-  draw: (bake) => html`<article class="page sheet-of-paper bake-page">
+  draw: (bake, place, tools) => html`<article class="page sheet-of-paper bake-page">
     ${head(bake)}
     <div class="seen">
-      <div class="photos">
-        ${bake.photos.length === 0 ? tray(bake) : bake.photos.map(photograph)}
-      </div>
+      ${photoSection(bake, tools)}
       ${summary(bake)}
     </div>
-    ${pieces(bake)}
+    ${isChanging(bake) ? nothing : pieces(bake)} ${bakeEdit(bake, place, tools)}
   </article>`,
+
+  left: leaveEdit,
 };
 
 function head(bake) {
@@ -43,15 +56,6 @@ function head(bake) {
   </header>`;
 }
 
-function photograph(each) {
-  return html`<figure>
-    ${picture(each, 1200)}
-    <figcaption>
-      ${each.caption ?? "No caption"}${each.taken ? `, ${moment(each.taken)}` : ""}
-    </figcaption>
-  </figure>`;
-}
-
 function same(bake) {
   const others = bake.revisions.filter((address) => address !== bake.address);
   if (others.length === 0) {
@@ -64,21 +68,23 @@ function same(bake) {
   return html`; the same content as ${links}`;
 }
 
-const COLUMNS = [
+const columns = () => [
   ["Piece", (piece) => piece.id],
   [
     "Oven",
-    (piece) => [piece.temperature, minutes(piece.minutes)].filter(Boolean).join(", "),
+    (piece) => [heat(piece.temperature, piece.temperature_c), minutes(piece.minutes)]
+        .filter(Boolean)
+        .join(", "),
     "brief",
   ],
   ["Rack", (piece) => piece.rack],
-  ["Dough, g", (piece) => known(piece.dough_g), "number"],
-  ["Baked, g", (piece) => known(piece.baked_g), "number"],
+  [`Dough, ${massUnit()}`, (piece) => known(massNumber(piece.dough_g)), "number"],
+  [`Baked, ${massUnit()}`, (piece) => known(massNumber(piece.baked_g)), "number"],
   ["Loss, %", (piece) => known(piece.loss_percent), "number"],
   ["Width, mm", (piece) => known(piece.width_mm), "number"],
   ["Height, mm", (piece) => known(piece.height_mm), "number"],
   ["Width by height", (piece) => known(piece.spread_factor), "number"],
-  ["Core", (piece) => piece.core, "number brief"],
+  ["Core", (piece) => heat(piece.core, piece.core_c), "number brief"],
   ["Crust, 0 to 4", (piece) => known(piece.crust_shade), "number"],
   ["Liking, 1 to 9", liking, "number"],
   ["Findings", findings, "wide"],
@@ -93,7 +99,7 @@ function pieces(bake) {
     <table class="piece-table" role="table">
       <thead role="rowgroup">
         <tr role="row">
-          ${COLUMNS.map(
+          ${columns().map(
             ([name, , sort]) =>
               html`<th role="columnheader" scope="col" class=${sort ?? ""}>${name}</th>`,
           )}
@@ -102,7 +108,7 @@ function pieces(bake) {
       <tbody role="rowgroup">
         ${bake.pieces.map(
           (piece) => html`<tr role="row">
-            ${COLUMNS.map((column, at) => cell(column, piece, at === 0))}
+            ${columns().map((column, at) => cell(column, piece, at === 0))}
           </tr>`,
         )}
       </tbody>
@@ -172,7 +178,7 @@ function summary(bake) {
       "Mean width by height",
       all.mean_spread_factor === null ? null : number(all.mean_spread_factor),
     ],
-    ["Lowest core", all.lowest_core_c === null ? null : withUnit(all.lowest_core_c, "°C")],
+    ["Lowest core", all.lowest_core_c === null ? null : temperature(all.lowest_core_c)],
   ];
   return html`<section class="tray-summary">
     <h2>The tray in figures</h2>

@@ -2,36 +2,70 @@
 
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
-import {formulaPage, fromPin, parse, revisionName, short, worksheetPage} from "/address.js";
-import {figure, flowing, fullDay} from "/format.js";
+import {
+  filterOf,
+  formulaPage,
+  fromPin,
+  parse,
+  revisionName,
+  short,
+  worksheetPage,
+} from "/address.js";
+import {figure, figureMass, flowing, fullDay} from "/format.js";
+import {onTimeline, revisionActs} from "/parts/acts.js";
 import {bakesOfBothSides, sideMark} from "/parts/bakes.js";
 import {causes, figureTable} from "/parts/figures.js";
 import {goalMark, ruleList} from "/parts/goal.js";
 import {defaultPins, editedAddress, entryOf} from "/parts/history.js";
 import {lineTable} from "/parts/lines.js";
-import {spine} from "/parts/spine.js";
+import {nextChange} from "/parts/next-change.js";
+import {Rows, spine} from "/parts/spine.js";
+import {filtered, shownOf, timelineFilter} from "/parts/timeline-filter.js";
+import {trendKeys, trendsOf, whenThere} from "/parts/trends-coming.js";
 import {trendStrip} from "/parts/trends.js";
+import {unfinishedOf} from "/parts/unfinished-bakes.js";
 import {fieldTable, goalChanges, methodDiff} from "/parts/wording.js";
 import {problemList, refused} from "/views/failure.js";
 
 const DEFAULT_PER = "per_piece";
+const FIRST_ROWS = 20;
 const WIDE = matchMedia("(min-width: 62rem)");
 
 export const formulaView = {
+  rereads: true,
+
   async load({parts, query}, {before, signal}) {
     const line = query.get("line");
     const address = line ? `${parts.formula}/${line}` : parts.formula;
-    const timeline =
-      before?.line === address ? before.timeline : await api.timeline(address, signal);
+    const known = before?.line === address ? before : null;
+    const timeline = known?.timeline ?? (await api.spine(address, signal));
+    const rows = known?.rows ?? new Rows();
     const first = defaultPins(timeline);
     const pins = {
       from: pinned(query.get("a"), parts.formula) ?? first.from,
       to: pinned(query.get("b"), parts.formula) ?? first.to,
     };
-    const same = before?.pins.from === pins.from && before?.pins.to === pins.to;
-    const compared = same && before.comparison ? before : await compare(pins, signal);
-    const {comparison, failure} = compared;
-    return {line: address, timeline, pins, comparison, failure};
+    const filter = filterOf(query);
+    const same = known?.pins.from === pins.from && known?.pins.to === pins.to;
+    const drawnFirst = known ? [] : firstRows(timeline, pins);
+    const [compared, found] = await Promise.all([
+      same && known.comparison ? known : compare(pins, signal),
+      filtered(address, filter, known, signal),
+      rows.read(drawnFirst, signal),
+    ]);
+    const trends = trendsOf(timeline, pins, trendKeys(query.get("trends")), known, signal);
+    return {
+      line: address,
+      timeline,
+      rows,
+      pins,
+      comparison: compared.comparison,
+      failure: compared.failure,
+      trends,
+      ...found,
+      reading: known?.reading ?? {},
+      filterOpen: known?.filterOpen ?? false,
+    };
   },
 
   title: ({timeline, pins}) =>
@@ -39,21 +73,27 @@ export const formulaView = {
       ? `${timeline.name}: ${short(pins.from)} → ${short(pins.to)}`
       : timeline.name,
 
-  draw: ({timeline, pins, comparison, failure}, {query}, {go}) => {
+  draw: (data, {query}, tools) => {
+    const {timeline, pins, comparison, failure, filter, trends, reading} = data;
+    const {go, redraw} = tools;
+    const shown = shownOf(data);
     const chosen = {
       line: timeline.variant,
       from: pins.from,
       to: pins.to,
       per: query.get("per"),
       figure: query.get("figure"),
+      trends: query.get("trends"),
+      filter,
     };
-    const to = (changed, options) =>
-      go(formulaPage(timeline.formula, {...chosen, ...changed}), options);
+    const page = (changed) => formulaPage(timeline.formula, {...chosen, ...changed});
+    const to = (changed, options) => go(page(changed), options);
     const move = (next, replace) => to(next, {replace});
+    const exchange = (keys) => to({trends: keys.join(",")}, {replace: true});
     return html`<div class="formula-page">
       <section class="history">
         ${heading(timeline)}
-        <details class="spine" ?open=${WIDE.matches}>
+        <details class="spine" ?open=${WIDE.matches} @toggle=${redraw}>
           <summary>
             <h2>Timeline</h2>
             <span class="chosen">${sideMark("from")} ${side(pins.from, timeline)} → ${sideMark(
@@ -64,11 +104,14 @@ export const formulaView = {
             Choose what to compare: ${sideMark("from")} before, ${sideMark("to")} after. Drag a pin,
             or move it with the arrow keys.
           </p>
-          ${elsewhere(timeline, pins)} ${spine(timeline, pins, move)}
+          ${timelineFilter(data, page, to, redraw)} ${elsewhere(timeline, pins, shown)}
+          ${spine({timeline, shown, rows: data.rows, pins, move, page, redraw})}
         </details>
       </section>
       <section class="answer" aria-label="Comparison">
-        ${trendStrip(timeline, pins, comparison)}
+        ${revisionActs(onTimeline(timeline, pins.to), tools)} ${nextChange(pins.to)}
+        ${unfinishedOf(timeline.formula)}
+        ${trendStrip({trends: whenThere(trends, redraw), pins, reading, exchange, redraw})}
         ${comparison ? answer(comparison, pins, chosen, to) : nothing}
         ${failure ? html`<div class="comparison">${refused(failure)}</div>` : nothing}
         ${comparison || failure ? nothing : alone(timeline, pins)}
@@ -77,7 +120,36 @@ export const formulaView = {
   },
 
   drawn: revealPins,
+
+  shortcuts: ({timeline, pins, filter}, {query}, {go}) => [
+    {
+      key: "x",
+      does: "Swap A and B",
+      run: () =>
+        go(
+          formulaPage(timeline.formula, {
+            line: timeline.variant,
+            from: pins.to,
+            to: pins.from,
+            per: query.get("per"),
+            figure: query.get("figure"),
+            trends: query.get("trends"),
+            filter,
+          }),
+        ),
+    },
+    {key: "w", does: "Open the worksheet of B", run: () => pins.to && go(worksheetPage(pins.to))},
+    {key: "↑ ↓", does: "Move the pin that has the focus"},
+    {key: "← →", does: "Read the chart that has the focus"},
+  ],
 };
+
+// What is in view first, with what the pins stand on.
+function firstRows(timeline, pins) {
+  const newest = timeline.revisions.slice(0, FIRST_ROWS).map((entry) => entry.address);
+  const pinned = [pins.from, pins.to].filter((address) => entryOf(timeline, address));
+  return [...new Set([...pinned, ...newest])];
+}
 
 function pinned(pin, formula) {
   return pin ? fromPin(pin, formula) : null;
@@ -114,8 +186,7 @@ function revealPins(content) {
 }
 
 function heading(timeline) {
-  const newest = timeline.revisions.find((entry) => entry.variant === timeline.variant);
-  const figures = newest?.figures;
+  const {figures} = timeline;
   return html`<h1>${timeline.name}</h1>
     ${timeline.goal
       ? html`<details class="goal-of">
@@ -126,7 +197,7 @@ function heading(timeline) {
       : html`<p class="sub">no goal</p>`}
     ${figures
       ? html`<p class="sub">
-          ${figure(figures, "pieces")} pieces of ${figure(figures, "dough_per_piece_g", "g")} dough
+          ${figure(figures, "pieces")} pieces of ${figureMass(figures, "dough_per_piece_g")} dough
         </p>`
       : nothing}
     ${timeline.problems.length > 0 ? problemList(timeline.problems) : nothing}
@@ -155,16 +226,20 @@ function side(address, timeline) {
 }
 
 // A pin may stand on a state that the spine does not show: another formula, or a commit.
-function elsewhere(timeline, pins) {
+function elsewhere(timeline, pins, shown) {
   const known = (address) =>
     entryOf(timeline, address)
     || (timeline.edited_by_hand && address === editedAddress(timeline));
-  const away = ["from", "to"].filter((which) => pins[which] && !known(pins[which]));
+  const hidden = (address) =>
+    shown.length < timeline.revisions.length && !shown.some((entry) => entry.address === address);
+  const away = ["from", "to"].filter(
+    (which) => pins[which] && (!known(pins[which]) || hidden(pins[which])),
+  );
   return away.map(
     (which) => html`<p class="elsewhere">
       ${sideMark(which)} stands on
-      <a href=${worksheetPage(pins[which])}>${side(pins[which], timeline)}</a>, which is not on this
-      spine.
+      <a href=${worksheetPage(pins[which])}>${side(pins[which], timeline)}</a>, which
+      ${known(pins[which]) ? "the filter leaves out." : "is not on this spine."}
     </p>`,
   );
 }

@@ -4,27 +4,61 @@ import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
 import {formulaPage, worksheetPage} from "/address.js";
 import {count, figure, fullDay} from "/format.js";
+import {draftList} from "/parts/drafts.js";
 import {goalMark} from "/parts/goal.js";
 import {problemList} from "/views/failure.js";
 
 export const formulasView = {
-  load: (place, {signal}) => api.formulas(signal),
+  rereads: true,
 
-  title: (list) => list.title,
+  async load(place, {signal}) {
+    const [list, {drafts}] = await Promise.all([api.formulas(signal), api.drafts(signal)]);
+    return {list, drafts};
+  },
 
-  draw: (list) => html`<div class="page formulas">
+  title: ({list}) => list.title,
+
+  draw: ({list, drafts}, place, tools) => html`<div class="page formulas">
     <h1>${list.title}</h1>
-    ${list.formulas.length === 0 ? empty(list) : table(list)}
+    ${list.formulas.length === 0
+      ? html`${empty()} ${draftList(drafts, tools)}`
+      : html`${ways()} ${draftList(drafts, tools)} ${table(list)}`}
   </div>`,
 };
 
-function empty(list) {
+function ways() {
+  return html`<p class="actions">
+    <a class="button main" href="/begin">Write a formula</a>
+    <a class="button" href="/begin?way=paste">Paste a recipe</a>
+  </p>`;
+}
+
+function empty() {
   return html`<p class="say">There is no formula in this notebook yet.</p>
-    <p>Write the first one down in a terminal, then reload this page:</p>
-    <pre tabindex="0"><code>ovenmark new seeded-bun --notebook ${list.folder}</code></pre>
-    <p>Or look around in a notebook that is already full:</p>
-    <pre tabindex="0"><code>ovenmark demo bench
-ovenmark view --notebook bench</code></pre>`;
+    <dl class="words">
+      <div>
+        <dt>A formula</dt>
+        <dd>is what to weigh and what to do: ingredients, method, oven, pieces.</dd>
+      </div>
+      <div>
+        <dt>A revision</dt>
+        <dd>
+          is one saved state of it, with a note that says why. Every revision stays, so any two can
+          be compared and an earlier one taken back.
+        </dd>
+      </div>
+      <div>
+        <dt>A bake</dt>
+        <dd>
+          is one tray of one revision: what each piece weighed, measured and tasted like. So you see
+          what a change did.
+        </dd>
+      </div>
+    </dl>
+    <p class="actions">
+      <a class="button main" href="/begin">Write the first formula</a>
+      <a class="button" href="/begin?way=paste">Paste a recipe</a>
+    </p>`;
 }
 
 // Rows and cells are named as such: on a phone they are laid out as blocks, and stay a table for

@@ -1,9 +1,11 @@
-// A revision worked out: what to weigh, what to do, what is in it. Prints on one page.
+// A revision worked out: what to weigh, what to do, what is in it.
 
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
 import {bakePage, formulaPage, print as printed, revisionName, worksheetPage} from "/address.js";
-import {capital, count, figure, fullDay, moment, number} from "/format.js";
+import {capital, count, figure, figureMass, fullDay, moment, number} from "/format.js";
+import {onSheet, revisionActs} from "/parts/acts.js";
+import {benchSheet, paperForm} from "/parts/bench-sheet.js";
 import {ruleList} from "/parts/goal.js";
 import {tray} from "/parts/tray.js";
 
@@ -30,19 +32,32 @@ const BASES = [
 ];
 
 export const worksheetView = {
+  rereads: true,
+
   load: ({parts}, {signal}) => api.sheet(parts.address, signal),
 
   title: (sheet) => `${sheet.name} ${revisionName(sheet)}, worksheet`,
 
-  draw: (sheet) => html`<article class="page sheet-of-paper worksheet">
-    ${head(sheet)}
+  draw: (sheet, place, tools) => html`<article class="page sheet-of-paper worksheet">
+    ${head(sheet)} ${revisionActs(onSheet(sheet), tools)}
     <div class="columns">
-      <div>${lines(sheet)} ${method(sheet)} ${oven(sheet)}</div>
-      <div>${yieldAndRatios(sheet)} ${goal(sheet)} ${macros(sheet)} ${unknowns(sheet)}</div>
+      <div class="at-the-bench">${benchSheet(sheet, tools.redraw)}</div>
+      <div class="figures-of">
+        ${yieldAndRatios(sheet)} ${goal(sheet)} ${macros(sheet)} ${unknowns(sheet)}
+      </div>
     </div>
-    ${cautions(sheet)} ${bakes(sheet)}
+    ${paperForm(sheet)} ${cautions(sheet)} ${bakes(sheet)}
   </article>`,
 };
+
+// On paper either what is needed at the bench, which is also what the browser's own command
+// prints, or the figures.
+function printFor(reader) {
+  const root = document.documentElement;
+  root.dataset.print = reader;
+  addEventListener("afterprint", () => delete root.dataset.print, {once: true});
+  print();
+}
 
 function head(sheet) {
   const own = numbered(sheet);
@@ -67,7 +82,10 @@ function head(sheet) {
     ${sheet.description ? html`<p class="description">${sheet.description}</p>` : nothing}
     <p class="actions">
       <a href=${href}>Timeline and comparison</a>
-      <button type="button" @click=${() => print()}>Print</button>
+      <button type="button" @click=${() => printFor("bench")}>Print for the bench</button>
+      <button type="button" class="plain" @click=${() => printFor("figures")}>
+        Print with figures
+      </button>
     </p>
   </header>`;
 }
@@ -76,118 +94,20 @@ function numbered({formula, variant, revision, commit}) {
   return printed({formula, variant, point: commit === null ? "edited" : revision});
 }
 
-function lines(sheet) {
-  if (sheet.lines.length === 0) {
-    return html`<section><h2>Ingredients</h2><p class="quiet">There are none yet.</p></section>`;
-  }
-  const batch = sheet.yield;
-  return html`<section>
-    <h2>Ingredients</h2>
-    <table class="weigh">
-      <thead>
-        <tr>
-          <th scope="col">Ingredient</th>
-          <th scope="col" class="number">As entered</th>
-          <th scope="col" class="number">Grams</th>
-          <th scope="col" class="number">% of batch</th>
-          <th scope="col" class="number">Baker’s %</th>
-        </tr>
-      </thead>
-      <tbody>
-        ${sheet.lines.map(line)}
-      </tbody>
-      <tfoot>
-        <tr>
-          <th scope="row">Batch</th>
-          <td></td>
-          <td class="number">${figure(batch, "batch_g")}</td>
-          <td></td>
-          <td></td>
-        </tr>
-      </tfoot>
-    </table>
-    ${sheet.lines.some((each) => each.approximate)
-      ? html`<p class="quiet">≈ from a volume or a household measure. * counts as flour.</p>`
-      : html`<p class="quiet">* counts as flour.</p>`}
-  </section>`;
-}
-
-function line(each) {
-  const grams =
-    each.grams === null
-      ? html`<b class="unknown">unknown</b>`
-      : `${each.approximate ? "≈ " : ""}${number(each.grams)}`;
-  return html`<tr>
-    <th scope="row">
-      ${each.name}${each.flour
-        ? html`<span aria-hidden="true">*</span><span class="unseen"> (flour)</span>`
-        : nothing}
-      ${each.note ? html`<span class="remark">${each.note}</span>` : nothing}
-      ${each.grams === null ? html`<span class="remark problem">${each.how}</span>` : nothing}
-    </th>
-    <td class="number" title=${each.how}>${each.entered}</td>
-    <td class="number grams">${grams}</td>
-    <td class="number">${share(each.percent_of_batch)}</td>
-    <td class="number">${share(each.bakers_percent)}</td>
-  </tr>`;
-}
-
-function share(value) {
-  return value === null ? "–" : number(value);
-}
-
-function method(sheet) {
-  return sheet.method.length === 0
-    ? nothing
-    : html`<section>
-        <h2>Method</h2>
-        <ol class="method-steps">
-          ${sheet.method.map((step) => html`<li>${step}</li>`)}
-        </ol>
-      </section>`;
-}
-
-function oven(sheet) {
-  return sheet.bake.length === 0
-    ? nothing
-    : html`<section>
-        <h2>Oven</h2>
-        <ol class="stages">
-          ${sheet.bake.map((stage) => html`<li>${stageWords(stage)}</li>`)}
-        </ol>
-      </section>`;
-}
-
-function stageWords(stage) {
-  const hot = [
-    stage.temperature,
-    stage.minutes === null ? null : `${number(stage.minutes)} min`,
-  ].filter(Boolean);
-  const rest = [
-    stage.rack ? `rack ${stage.rack}` : null,
-    stage.steam ? `steam ${stage.steam}` : null,
-    stage.vessel,
-    stage.note,
-  ].filter(Boolean);
-  return html`<b>${hot.join(", ") || "not stated"}</b>${rest.length > 0
-    ? `; ${rest.join("; ")}`
-    : ""}`;
-}
-
 function yieldAndRatios(sheet) {
   const loss = sheet.handling_loss_percent;
   const rows = [
     ["Pieces", figure(sheet.yield, "pieces")],
     [
       loss === null ? "Dough" : `Dough, less ${number(loss)} % handling loss`,
-      figure(sheet.yield, "dough_g", "g"),
+      figureMass(sheet.yield, "dough_g"),
     ],
-    ["Dough a piece", figure(sheet.yield, "dough_per_piece_g", "g")],
+    ["Dough a piece", figureMass(sheet.yield, "dough_per_piece_g")],
     [
       sheet.baked_pieces > 0
         ? `Baked a piece, from ${count(sheet.baked_pieces, "weighed piece")}`
         : "Baked a piece, not weighed yet",
-      figure(sheet.yield, "baked_per_piece_g", "g"),
+      figureMass(sheet.yield, "baked_per_piece_g"),
     ],
     ["Liquid ratio", figure(sheet.ratios, "liquid_ratio")],
     ["Dough moisture", figure(sheet.ratios, "dough_moisture_percent", "%")],

@@ -32,7 +32,19 @@ class ArrowsTest {
   private static final Set<String> CHANGE = with(RECORDS, "change");
   private static final Set<String> FIGURES = with(CHANGE, "worksheet", "goal");
   private static final Set<String> DESK =
-      with(FIGURES, "compare", "lever", "notebook", "paste", "photo", "desk");
+      with(
+          FIGURES,
+          "cause",
+          "compare",
+          "effect",
+          "lever",
+          "notebook",
+          "paste",
+          "photo",
+          "search",
+          "tasting",
+          "window",
+          "desk");
 
   /** For each package those that it may use besides itself. */
   private static final Map<String, Set<String>> MAY_USE =
@@ -48,9 +60,14 @@ class ArrowsTest {
               Map.entry("goal", with(CHANGE, "worksheet")),
               Map.entry("compare", FIGURES),
               Map.entry("lever", FIGURES),
-              Map.entry("notebook", FIGURES),
+              Map.entry("window", FIGURES),
+              Map.entry("cause", with(FIGURES, "compare")),
+              Map.entry("effect", with(FIGURES, "compare")),
+              Map.entry("tasting", RECORDS),
+              Map.entry("notebook", with(FIGURES, "tasting")),
               Map.entry("paste", with(BOTTOM, "formula", "pantry")),
               Map.entry("photo", RECORDS),
+              Map.entry("search", CHANGE),
               Map.entry("desk", DESK),
               Map.entry("demo", DESK),
               Map.entry("web", DESK),

@@ -138,10 +138,11 @@ public final class BakeCodec {
       fields.problem("file", "The field is missing.", "Add the path of the picture.");
     }
     Optional<String> caption = fields.text("caption");
+    Optional<String> alternative = fields.text("alternative");
     Optional<OffsetDateTime> taken = fields.parsed("taken", Moment::parse);
     List<Photo.Mark> marks = fields.objects("marks", BakeCodec::mark);
     Extras extras = fields.extras();
-    return file.map(path -> new Photo(path, caption, taken, marks, extras));
+    return file.map(path -> new Photo(path, caption, alternative, taken, marks, extras));
   }
 
   private static Optional<Photo.Mark> mark(Fields fields) {
@@ -212,6 +213,7 @@ public final class BakeCodec {
         new Members()
             .text("file", photo.file())
             .text("caption", photo.caption())
+            .text("alternative", photo.alternative())
             .text("taken", photo.taken().map(Moment::write));
     if (!photo.marks().isEmpty()) {
       members.list(

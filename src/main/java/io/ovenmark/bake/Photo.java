@@ -14,7 +14,9 @@ import java.util.regex.Pattern;
  * A picture of a bake.
  *
  * @param file path in the notebook, {@code photos/<formula>/<name>.jpg}
- * @param caption what it shows, also its alternative text; empty when not written
+ * @param caption what is said beside it; empty when not written
+ * @param alternative what it shows, for whoever does not see it; empty when not written, then the
+ *     caption stands in
  * @param taken when it was taken; empty when unknown
  * @param marks which piece is where
  * @param extras unknown fields
@@ -22,6 +24,7 @@ import java.util.regex.Pattern;
 public record Photo(
     String file,
     Optional<String> caption,
+    Optional<String> alternative,
     Optional<OffsetDateTime> taken,
     List<Mark> marks,
     Extras extras) {
@@ -65,10 +68,50 @@ public record Photo(
   /** Checks and copies. */
   public Photo {
     requireNonNull(caption, "caption");
+    requireNonNull(alternative, "alternative");
     taken.ifPresent(Moment::check);
     marks = List.copyOf(marks);
     requireNonNull(extras, "extras");
     checkedFile(file);
+  }
+
+  /**
+   * A picture without an alternative text.
+   *
+   * @param file path in the notebook
+   * @param caption what is said beside it; empty when not written
+   * @param taken when it was taken; empty when unknown
+   * @param marks which piece is where
+   * @param extras unknown fields
+   */
+  public Photo(
+      String file,
+      Optional<String> caption,
+      Optional<OffsetDateTime> taken,
+      List<Mark> marks,
+      Extras extras) {
+    this(file, caption, Optional.empty(), taken, marks, extras);
+  }
+
+  /**
+   * The same picture with other words.
+   *
+   * @param nextCaption what is said beside it
+   * @param nextAlternative what it shows, for whoever does not see it
+   * @return a new photo
+   */
+  public Photo withWords(Optional<String> nextCaption, Optional<String> nextAlternative) {
+    return new Photo(file, nextCaption, nextAlternative, taken, marks, extras);
+  }
+
+  /**
+   * The same picture with other marks.
+   *
+   * @param next which piece is where
+   * @return a new photo
+   */
+  public Photo withMarks(List<Mark> next) {
+    return new Photo(file, caption, alternative, taken, next, extras);
   }
 
   /**

@@ -16,9 +16,11 @@ final class PieceMeasure {
   private static final Pattern TEMPERATURE =
       Pattern.compile("[-−]?\\d+(?:\\.\\d+)?\\s*(?:°|º|deg)?\\s*[CcFf]");
   private static final Pattern MINUTES =
-      Pattern.compile("(\\d{1,6}(?:\\.\\d{1,6})?)\\s*(?:min|mins|minutes|m|')");
+      Pattern.compile("(\\d{1,6}(?:\\.\\d{1,6})?)\\s*(?:min|mins|minutes?|m|'|′)");
   private static final Pattern HOURS =
-      Pattern.compile("(\\d{1,6}(?:\\.\\d{1,6})?)\\s*h(?:\\s*(\\d{1,6})\\s*(?:min|m)?)?");
+      Pattern.compile(
+          "(\\d{1,6}(?:\\.\\d{1,6})?)\\s*(?:h|hrs?|hours?)"
+              + "(?:\\s*(\\d{1,6})\\s*(?:min|mins|minutes?|m)?)?");
   private static final Pattern LENGTH =
       Pattern.compile("(\\d{1,6}(?:\\.\\d{1,6})?)\\s*(mm|cm|in|\")");
   private static final Pattern NUMBER = Pattern.compile("[-−+]?\\d{1,9}(?:\\.\\d{1,9})?");

@@ -306,6 +306,9 @@ public final class ChangeSentences implements ChangeVisitor<String> {
   }
 
   private String difference(Amount from, Amount to) {
+    if (!from.isRead() || !to.isRead()) {
+      return "";
+    }
     if (from.measure().equals(to.measure()) && units.keeps(to)) {
       String sum = Texts.signed(to.number().subtract(from.number()));
       return " (" + sum + " " + shown(to.measure()) + ")";

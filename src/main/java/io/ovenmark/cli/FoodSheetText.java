@@ -29,7 +29,8 @@ final class FoodSheetText {
       out.line(
           "Price: " + money(price.amount()) + " " + price.currency() + " for "
               + FigureText.number(price.grams()) + " g, "
-              + money(BigDecimal.valueOf(price.perKilogram())) + " a kilogram");
+              + money(BigDecimal.valueOf(price.perKilogram())) + " a kilogram"
+              + (price.date() == null ? "" : ", on " + price.date()));
     }
     if (!food.usedBy().isEmpty()) {
       out.wrapped("Used by " + String.join(", ", food.usedBy()), "  ");

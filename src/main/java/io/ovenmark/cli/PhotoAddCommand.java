@@ -17,7 +17,7 @@ import picocli.CommandLine.Parameters;
 @Command(
     name = "add",
     header = "Add photos to a bake.",
-    description = "Add JPEG or PNG pictures to a bake, behind those that it has.",
+    description = "Add JPEG, PNG or WebP pictures to a bake, behind those that it has.",
     footerHeading = "%nExample:%n",
     footer =
         "  ovenmark photo add seeded-lupin-bun 2026-10-03-1 tray.jpg --mark a=0.3,0.4")

@@ -38,6 +38,9 @@ final class PublishCommand extends WritingCommand {
           out.line("Published " + published.revision().address() + " as " + published.tag());
           out.wrapped("  “" + published.note() + "”", "  ");
           WrittenText.remarks(published.remarks(), out);
+          if (published.goal() != null && !Boolean.TRUE.equals(published.goal().met())) {
+            out.line("  See why with: ovenmark show " + published.revision().address());
+          }
         });
     return ExitCode.DONE;
   }

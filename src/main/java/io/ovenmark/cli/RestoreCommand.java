@@ -42,9 +42,9 @@ final class RestoreCommand extends WritingCommand {
       throw usage("A file edited by hand is no revision; commit it with: ovenmark revise.");
     }
     Address line = into == null ? earlier : desk.address(into);
-    String why = note != null ? note : "Back to " + desk.notebook().revision(earlier).address();
-    WriteViews.RevisionWritten written =
-        new RestoreRevision(desk).call(earlier, line, why, by(desk));
+    RestoreRevision verb = new RestoreRevision(desk);
+    String why = note != null ? note : verb.note(earlier);
+    WriteViews.RevisionWritten written = verb.call(earlier, line, why, by(desk));
     if (written.outcome().equals("conflict")) {
       throw new Refusal(
           Refusal.Reason.CONFLICT,

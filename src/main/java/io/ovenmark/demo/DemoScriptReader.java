@@ -188,8 +188,7 @@ final class DemoScriptReader {
     List<DemoPicture> pictures = new ArrayList<>();
     for (Photo photo : bake.photos()) {
       DemoPicture picture = DemoPicture.of(photo, bake, shape);
-      photos.add(
-          new Photo(photo.file(), photo.caption(), photo.taken(), picture.marks(), photo.extras()));
+      photos.add(photo.withMarks(picture.marks()));
       pictures.add(picture);
     }
     return new DemoEvent.BakeRecorded(at, address, bake.withPhotos(photos), pictures);

@@ -7,7 +7,6 @@ import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.By;
 import io.ovenmark.notebook.RecordWriter;
 import io.ovenmark.notebook.Refusal;
-import io.ovenmark.photo.NormalisedPhoto;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -58,21 +57,36 @@ public final class AddPhotos {
    */
   public KitchenViews.BakeWritten call(
       String formula, String id, List<NewPhoto> photos, By by) {
+    new BakeParts(desk).bake(formula, id);
+    return add(formula, id, photos.stream().map(ReadyPhoto::of).toList(), by);
+  }
+
+  /**
+   * Adds pictures that were made ready, behind those that the bake has, in one commit.
+   *
+   * @param formula slug of the formula
+   * @param id the bake's name
+   * @param photos the pictures, at least one
+   * @param by who commits it, and when
+   * @return the bake as it is now
+   * @throws Refusal when there is no such bake or piece; nothing is written then
+   */
+  public KitchenViews.BakeWritten add(
+      String formula, String id, List<ReadyPhoto> photos, By by) {
     BakeParts parts = new BakeParts(desk);
-    parts.bake(formula, id);
     if (photos.isEmpty()) {
       throw new Refusal(
           Refusal.Reason.INVALID, "photo", "There is no picture to be added.", "Name a file.");
     }
-    List<NormalisedPhoto> pictures = BakeParts.normalised(photos);
     RecordWriter writer = new RecordWriter(desk.notebook());
     String note =
         (photos.size() == 1 ? "Photo" : photos.size() + " photos") + " of the bake " + id;
     while (true) {
       Bake before = parts.bake(formula, id);
-      BakeParts.requireMarkedPieces(photos, before.pieces());
+      BakeParts.requireMarkedPieces(
+          photos.stream().flatMap(photo -> photo.marks().stream()), before.pieces());
       BakeParts.Pictures named =
-          parts.named(formula, id, before.time().getOffset(), photos, pictures);
+          parts.named(formula, id, before.time().getOffset(), photos);
       List<Photo> all = new ArrayList<>(before.photos());
       all.addAll(named.photos());
       Bake after = before.withPhotos(all);

@@ -6,15 +6,12 @@ import io.ovenmark.bake.Piece;
 import io.ovenmark.json.Extras;
 import io.ovenmark.json.Problem;
 import io.ovenmark.json.UnreadableException;
-import io.ovenmark.measure.FigureText;
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Notebook;
 import io.ovenmark.notebook.RecordWriter;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.Revision;
 import io.ovenmark.pantry.Allergen;
-import io.ovenmark.photo.NormalisedPhoto;
-import io.ovenmark.photo.PhotoNormaliser;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -23,12 +20,10 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 
 /** What the verbs about bakes have in common. */
 final class BakeParts {
-  /** Egg dishes: 160 °F, USDA Food Safety and Inspection Service. */
-  private static final double SAFE_EGG_CELSIUS = 71;
-
   private final Desk desk;
   private final Notebook notebook;
 
@@ -99,46 +94,36 @@ final class BakeParts {
             : "Its bakes are " + String.join(", ", ids) + ".");
   }
 
-  /**
-   * Normalises pictures.
-   *
-   * @param zone of cameras that note none
-   */
-  static List<NormalisedPhoto> normalised(List<NewPhoto> photos) {
-    List<NormalisedPhoto> pictures = new ArrayList<>();
-    for (NewPhoto photo : photos) {
-      try {
-        pictures.add(PhotoNormaliser.normalise(photo.bytes(), photo.fileName()));
-      } catch (IllegalArgumentException e) {
-        throw Refusal.of("photo", e);
-      }
-    }
-    return pictures;
-  }
-
   /** Gives normalised pictures the next free names of a bake. */
   Pictures named(
       String formula,
       String id,
       ZoneOffset zone,
-      List<NewPhoto> photos,
-      List<NormalisedPhoto> pictures) {
+      List<ReadyPhoto> photos) {
     List<Photo> named = new ArrayList<>();
     SortedMap<String, byte[]> bytes = new TreeMap<>();
     int number = 1;
-    for (int i = 0; i < photos.size(); i++) {
+    for (ReadyPhoto photo : photos) {
       String path = path(formula, id, number);
-      while (notebook.photo(formula, path).isPresent()) {
+      while (notebook.keptPhoto(formula, path).isPresent()) {
         path = path(formula, id, ++number);
       }
       number++;
-      NewPhoto photo = photos.get(i);
       named.add(
           new Photo(
-              path, photo.caption(), pictures.get(i).takenAt(zone), photo.marks(), Extras.NONE));
-      bytes.put(path, pictures.get(i).jpeg());
+              path, photo.caption(), photo.picture().takenAt(zone), photo.marks(), Extras.NONE));
+      bytes.put(path, photo.picture().jpeg());
     }
     return new Pictures(named, bytes);
+  }
+
+  /** The next path of a picture that is not taken. */
+  String freePhotoPath(String formula, String id) {
+    int number = 1;
+    while (notebook.keptPhoto(formula, path(formula, id, number)).isPresent()) {
+      number++;
+    }
+    return path(formula, id, number);
   }
 
   private static String path(String formula, String id, int number) {
@@ -146,20 +131,21 @@ final class BakeParts {
   }
 
   /** Refuses marks of pieces that the bake does not have. */
-  static void requireMarkedPieces(List<NewPhoto> photos, List<Piece> pieces) {
+  static void requireMarkedPieces(Stream<Photo.Mark> marks, List<Piece> pieces) {
     Set<String> ids = new HashSet<>();
     pieces.forEach(piece -> ids.add(piece.id()));
-    for (NewPhoto photo : photos) {
-      for (Photo.Mark mark : photo.marks()) {
-        if (!ids.contains(mark.piece())) {
-          throw new Refusal(
-              Refusal.Reason.INVALID,
-              "mark",
-              "The bake has no piece \"" + mark.piece() + "\" to be marked.",
-              "Mark one of its pieces, or add that piece.");
-        }
-      }
-    }
+    marks
+        .map(Photo.Mark::piece)
+        .filter(piece -> !ids.contains(piece))
+        .findFirst()
+        .ifPresent(
+            piece -> {
+              throw new Refusal(
+                  Refusal.Reason.INVALID,
+                  "mark",
+                  "The bake has no piece \"" + piece + "\" to be marked.",
+                  "Mark one of its pieces, or add that piece.");
+            });
   }
 
   KitchenViews.BakeWritten written(Bake bake, Address line, List<String> photosAdded) {
@@ -172,26 +158,32 @@ final class BakeParts {
   }
 
   private List<String> remarks(Bake bake, Address line) {
-    List<String> remarks = new ArrayList<>();
-    List<String> cool = new ArrayList<>();
-    for (Piece piece : bake.pieces()) {
-      piece
-          .core()
-          .filter(core -> core.celsius() < SAFE_EGG_CELSIUS)
-          .ifPresent(core -> cool.add(piece.id() + " (" + desk.units().heat(core) + ")"));
-      if (piece.lossPercent().orElse(0) < 0) {
-        remarks.add(
-            "Piece " + piece.id() + " is noted as heavier baked than as dough, by "
-                + FigureText.number(-piece.lossPercent().getAsDouble())
-                + " %: check the two masses unless it was glazed or filled.");
+    boolean cool = !BakeRemarks.below(bake.pieces(), desk.units()).isEmpty();
+    return BakeRemarks.of(bake.pieces(), cool && containsEgg(bake, line), desk.units());
+  }
+
+  /**
+   * A revision with the content that was baked: the one that the bake names, else another.
+   *
+   * @throws Refusal when there is none any more
+   */
+  Revision baked(Bake bake) {
+    for (Address line : notebook.lines(bake.formula())) {
+      if (notebook.newestIfAny(line).isPresent()) {
+        Optional<Revision> found =
+            notebook.revisions(line).stream()
+                .filter(revision -> revision.blob().hex().equals(bake.blob()))
+                .reduce((first, last) -> last);
+        if (found.isPresent()) {
+          return found.get();
+        }
       }
     }
-    if (!cool.isEmpty() && containsEgg(bake, line)) {
-      remarks.add(
-          "Below 71 °C (160 °F) in the centre, though made with egg: " + String.join(", ", cool)
-              + ". Do not serve it; follow local food codes.");
-    }
-    return remarks;
+    throw new Refusal(
+        Refusal.Reason.NOT_FOUND,
+        bake.address(),
+        "What was baked as " + bake.address() + " is on no line of history any more.",
+        "Its measures can be changed all the same.");
   }
 
   private boolean containsEgg(Bake bake, Address line) {

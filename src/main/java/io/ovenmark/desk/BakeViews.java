@@ -37,7 +37,7 @@ final class BakeViews {
         summary(bake.pieces()));
   }
 
-  private static Views.PieceView piece(Piece piece) {
+  static Views.PieceView piece(Piece piece) {
     return new Views.PieceView(
         piece.id(),
         piece.temperature().map(Temperature::toString).orElse(null),
@@ -68,17 +68,18 @@ final class BakeViews {
         word, FindingVocabulary.of(word).map(FindingVocabulary::merit).orElse(null));
   }
 
-  private static Views.PhotoView photo(Photo photo) {
+  static Views.PhotoView photo(Photo photo) {
     return new Views.PhotoView(
         photo.file(),
         photo.caption().orElse(null),
+        photo.alternative().orElse(null),
         photo.taken().map(Json::time).orElse(null),
         photo.marks().stream()
             .map(mark -> new Views.MarkView(mark.piece(), mark.x(), mark.y()))
             .toList());
   }
 
-  private static Views.BakeSummary summary(List<Piece> pieces) {
+  static Views.BakeSummary summary(List<Piece> pieces) {
     List<Double> scores = pieces.stream().flatMap(piece -> piece.liking().stream()).toList();
     return new Views.BakeSummary(
         pieces.size(),

@@ -12,6 +12,7 @@ import io.ovenmark.notebook.Notebook;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.Revision;
 import io.ovenmark.notebook.VariantWriter;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -47,19 +48,22 @@ public final class CarryOver {
     Revision newest = newest(variant);
     Optional<Merged> merged = merged(variant, choices);
     if (merged.isEmpty()) {
-      return answer("nothing", newest, List.of(), List.of(), List.of());
+      return answer("nothing", newest, List.of(), List.of(), List.of(), null);
     }
     if (merged.get() instanceof Merged.Conflicting open) {
-      return answer(
-          "conflict",
-          newest,
-          changes(newest, open.draft()),
-          WriteParts.conflicts(open.conflicts()),
-          open.notes());
+      return conflict(newest, open);
     }
     Merged.Settled settled = (Merged.Settled) merged.get();
+    CarryFigures figures = CarryFigures.of(desk, newest, settled.formula());
+    List<String> notes = new ArrayList<>(settled.notes());
+    notes.addAll(figures.cautions());
     return answer(
-        "preview", newest, changes(newest, settled.formula()), List.of(), settled.notes());
+        "preview",
+        newest,
+        changes(newest, settled.formula()),
+        List.of(),
+        notes,
+        figures.goal().orElse(null));
   }
 
   /**
@@ -73,8 +77,30 @@ public final class CarryOver {
    * @throws Refusal when there is no such variant, or a choice has no place
    */
   public WriteViews.CarryWritten call(Address variant, Choices choices, String note, By by) {
+    return call(variant, choices, Optional.empty(), note, by);
+  }
+
+  /**
+   * Carries over, as decided by looking at a preview.
+   *
+   * @param variant the variant
+   * @param choices which side to take where both changed the same, {@code OURS} being the variant
+   * @param seen the two revisions of the preview; empty when that does not matter
+   * @param note why, not blank
+   * @param by who and when
+   * @return {@code carried}, {@code nothing} or {@code conflict}
+   * @throws Refusal when there is no such variant, a choice has no place, or there is a newer
+   *     revision than one of those seen
+   */
+  public WriteViews.CarryWritten call(
+      Address variant,
+      Choices choices,
+      Optional<VariantWriter.Seen> seen,
+      String note,
+      By by) {
     Notebook notebook = desk.notebook();
     Revision before = newest(variant);
+    seen.ifPresent(both -> requireUnmoved(before, both));
     Optional<Merged> merged = new VariantWriter(notebook).preview(variant);
     if (merged.isEmpty() && !choices.isEmpty()) {
       among(choices, List.of());
@@ -83,18 +109,12 @@ public final class CarryOver {
         merged.isPresent() && merged.get() instanceof Merged.Conflicting open
             ? among(choices, open.conflicts())
             : Map.of();
-    CarryOutcome outcome = new VariantWriter(notebook).carry(variant, chosen, note, by);
+    CarryOutcome outcome = new VariantWriter(notebook).carry(variant, chosen, seen, note, by);
     if (outcome instanceof CarryOutcome.NothingToCarry) {
-      return answer("nothing", before, List.of(), List.of(), List.of());
+      return answer("nothing", before, List.of(), List.of(), List.of(), null);
     }
     if (outcome instanceof CarryOutcome.Undecided undecided) {
-      Merged.Conflicting open = undecided.merge();
-      return answer(
-          "conflict",
-          before,
-          changes(before, open.draft()),
-          WriteParts.conflicts(open.conflicts()),
-          open.notes());
+      return conflict(before, undecided.merge());
     }
     return carried(before, (CarryOutcome.Carried) outcome);
   }
@@ -114,7 +134,29 @@ public final class CarryOver {
         List.of(),
         changed.remarks(),
         changed.comparison(),
-        carried.keptAsInVariant());
+        carried.keptAsInVariant(),
+        desk.attempt(now.address(), now, List.of())
+            .sheet()
+            .flatMap(Desk.Sheet::goal)
+            .map(check -> GoalViews.view(check, desk.units()))
+            .orElse(null));
+  }
+
+  /** Before the choices are looked at, which may have no place in a merge of other revisions. */
+  private void requireUnmoved(Revision variant, VariantWriter.Seen seen) {
+    WriteParts.requireSeen(variant, Optional.of(seen.variant()));
+    Address main = Address.latest(variant.address().formula(), Optional.empty());
+    WriteParts.requireSeen(desk.notebook().newest(main), Optional.of(seen.main()));
+  }
+
+  private WriteViews.CarryWritten conflict(Revision newest, Merged.Conflicting open) {
+    return answer(
+        "conflict",
+        newest,
+        changes(newest, open.draft()),
+        WriteParts.conflicts(open.conflicts()),
+        open.notes(),
+        null);
   }
 
   private Revision newest(Address variant) {
@@ -153,7 +195,8 @@ public final class CarryOver {
       Revision newest,
       List<Views.ChangeView> changes,
       List<WriteViews.ConflictView> conflicts,
-      List<String> notes) {
+      List<String> notes,
+      Views.GoalView goal) {
     return new WriteViews.CarryWritten(
         outcome,
         WriteParts.revision(newest),
@@ -162,7 +205,8 @@ public final class CarryOver {
         conflicts,
         List.copyOf(notes),
         null,
-        List.of());
+        List.of(),
+        goal);
   }
 
   private WriteViews.RevisionView main(Revision variant) {

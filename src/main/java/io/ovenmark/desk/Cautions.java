@@ -1,13 +1,18 @@
 package io.ovenmark.desk;
 
+import io.ovenmark.goal.Goal;
 import io.ovenmark.pantry.Allergen;
+import io.ovenmark.pantry.Food;
+import io.ovenmark.pantry.Nutrient;
 import io.ovenmark.worksheet.Basis;
 import io.ovenmark.worksheet.Figure;
 import io.ovenmark.worksheet.Macros;
 import io.ovenmark.worksheet.Worksheet;
 import io.ovenmark.worksheet.WorksheetLine;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 
 /**
  * What to mind when a formula is baked and eaten. Cautions, not advice: local codes and licensed
@@ -54,6 +59,73 @@ final class Cautions {
     cautions.add(
         "Figures are an aid for development. Whoever takes medicine for blood sugar or blood"
             + " pressure should settle changes of diet with those who treat them.");
+    return cautions;
+  }
+
+  /**
+   * What to mind with a food. Gluten: Regulation (EU) No 828/2014 and 21 CFR 101.91 allow "gluten
+   * free" up to 20 mg/kg of gluten in what is sold.
+   */
+  static List<String> of(Food food) {
+    List<String> cautions = new ArrayList<>();
+    Set<Allergen> contained = food.allergens().orElse(Set.of());
+    if (food.allergens().isEmpty()) {
+      cautions.add("Its allergens are unknown: read the package before serving.");
+    } else {
+      cautions.add(
+          "Allergens are as entered here. Traces from the mill and the bench are not counted, and"
+              + " makers change their recipes: read every new package.");
+    }
+    if (contained.contains(Allergen.LUPIN)) {
+      cautions.add("Lupin: people allergic to peanut can react to it.");
+    }
+    if (contained.contains(Allergen.EGGS)) {
+      cautions.add(
+          "Egg: bake until the centre reaches 71 °C (160 °F), and follow local food codes.");
+    }
+    if (food.slug().contains("flour")) {
+      cautions.add("Raw flour is not ready to eat: do not taste the dough.");
+    }
+    if (food.per100g().get(Nutrient.POLYOLS).low() > POLYOL_PERCENT) {
+      cautions.add(
+          "Bakes with more than 10 % polyols: excessive consumption may produce laxative effects.");
+    }
+    if (food.slug().contains("xylitol")
+        || food.polyol().filter("xylitol"::equals).isPresent()) {
+      cautions.add("Xylitol is poisonous to dogs.");
+    }
+    return cautions;
+  }
+
+  /** What to mind with a goal. */
+  static List<String> of(Goal goal) {
+    List<String> cautions = new ArrayList<>();
+    Set<Figure> limited = new HashSet<>();
+    goal.limits().forEach(limit -> limited.add(limit.figure()));
+    if (limited.contains(Figure.NET_CARBOHYDRATE) || goal.netCarbohydrate().isPresent()) {
+      cautions.add(
+          "Net carbohydrate has no legal definition. Whoever doses medicine by it should settle"
+              + " the counting with those who treat them.");
+    }
+    if (!goal.withoutAllergens().isEmpty()) {
+      cautions.add(
+          "Judged by what the foods are stated to contain. Traces depend on makers and on the"
+              + " kitchen, and local rules decide what may be declared free of something.");
+    }
+    if (goal.withoutAllergens().contains("gluten")) {
+      cautions.add(
+          "No figure here shows that a bake is gluten free: the United States and the European"
+              + " Union allow at most 20 mg gluten in a kilogram of what is served, which only a"
+              + " laboratory can measure.");
+    }
+    if (limited.contains(Figure.SODIUM)
+        || limited.contains(Figure.PROTEIN)
+        || limited.contains(Figure.CARBOHYDRATE)
+        || limited.contains(Figure.SUGARS)) {
+      cautions.add(
+          "Figures are an aid for development. Whoever keeps to a medical diet should settle its"
+              + " limits with those who treat them.");
+    }
     return cautions;
   }
 

@@ -11,6 +11,7 @@ import io.ovenmark.notebook.Contents;
 import io.ovenmark.notebook.Notebook;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.Revision;
+import io.ovenmark.notebook.Survey;
 import io.ovenmark.notebook.store.StoreException;
 import io.ovenmark.pantry.BuiltInPantry;
 import io.ovenmark.pantry.Food;
@@ -45,6 +46,8 @@ public final class Desk implements AutoCloseable {
   private final Notebook notebook;
   private final Map<Key, Sheet> sheets;
   private final ShownUnits units;
+  private final SearchShelf searchShelf;
+  private final ListedRows listedRows;
 
   /**
    * A formula worked out, with its goal.
@@ -70,11 +73,15 @@ public final class Desk implements AutoCloseable {
                 return size() > KEPT_SHEETS;
               }
             });
+    this.searchShelf = new SearchShelf(this);
+    this.listedRows = new ListedRows(new Survey(notebook), ProgramMark.find());
   }
 
   private Desk(Desk desk, ShownUnits units) {
     this.notebook = desk.notebook;
     this.sheets = desk.sheets;
+    this.searchShelf = desk.searchShelf;
+    this.listedRows = desk.listedRows;
     this.units = units;
   }
 
@@ -264,18 +271,67 @@ public final class Desk implements AutoCloseable {
   public Sheet draft(Formula formula, Address line, List<Bake> bakes) {
     Contents main = notebook.latest();
     Contents here = line.variant().isEmpty() ? main : notebook.latest(line);
-    Function<String, Optional<Food>> food =
-        slug -> here.food(slug).or(() -> main.food(slug)).or(() -> BuiltInPantry.find(slug));
-    Function<String, Optional<Goal>> goal = slug -> here.goal(slug).or(() -> main.goal(slug));
-    Policy policy = here.settings().policy();
+    return workOut(
+        formula,
+        slug -> here.food(slug).or(() -> main.food(slug)).or(() -> BuiltInPantry.find(slug)),
+        slug -> here.goal(slug).or(() -> main.goal(slug)),
+        here,
+        BakedYield.measured(bakes));
+  }
+
+  /** The same with foods and goals of one's own, and nothing weighed. */
+  Sheet draft(
+      Formula formula,
+      Function<String, Optional<Food>> foods,
+      Function<String, Optional<Goal>> goals,
+      Address line) {
+    return workOut(
+        formula, foods, goals, notebook.latest(line), BakedYield.measured(List.of()));
+  }
+
+  private static Sheet workOut(
+      Formula formula,
+      Function<String, Optional<Food>> foods,
+      Function<String, Optional<Goal>> goals,
+      Contents settings,
+      BakedYield bakedYield) {
+    Policy policy = settings.settings().policy();
     Policy own =
+        formula
+            .goal()
+            .flatMap(goals)
+            .flatMap(Goal::netCarbohydrate)
+            .map(net -> new Policy(policy.energy(), net))
+            .orElse(policy);
+    return workOut(formula, foods, goals, own, bakedYield);
+  }
+
+  /**
+   * Works the newest formula of a line of history out with what that line has now, except for what
+   * is tried out.
+   *
+   * @param line the line of history
+   * @param formula its newest formula
+   * @param trial what is tried out
+   * @return the worksheet and the goal
+   */
+  Sheet tried(Address line, Formula formula, Trial trial) {
+    Contents here = notebook.latest(line);
+    Function<String, Optional<Food>> food = slug -> trial.food(slug).or(() -> here.food(slug));
+    Function<String, Optional<Goal>> goal = slug -> trial.goal(slug).or(() -> here.goal(slug));
+    Policy settings = trial.policy().orElseGet(() -> here.settings().policy());
+    Policy policy =
         formula
             .goal()
             .flatMap(goal)
             .flatMap(Goal::netCarbohydrate)
-            .map(net -> new Policy(policy.energy(), net))
-            .orElse(policy);
-    return workOut(formula, food, goal, own, BakedYield.measured(bakes));
+            .map(net -> new Policy(settings.energy(), net))
+            .orElse(settings);
+    List<Bake> bakes =
+        here.formulaBlob(line.formula())
+            .map(blob -> bakesOf(blob.hex(), notebook.bakes(line.formula())))
+            .orElse(List.of());
+    return workOut(formula, food, goal, policy, BakedYield.measured(bakes));
   }
 
   private static Sheet workOut(
@@ -340,6 +396,16 @@ public final class Desk implements AutoCloseable {
    */
   public static List<Bake> bakesOf(String blob, List<Bake> bakes) {
     return bakes.stream().filter(bake -> bake.blob().equals(blob)).toList();
+  }
+
+  /** What was worked out for the list of formulas. */
+  ListedRows listedRows() {
+    return listedRows;
+  }
+
+  /** What there is to search. */
+  SearchShelf searchShelf() {
+    return searchShelf;
   }
 
   @Override

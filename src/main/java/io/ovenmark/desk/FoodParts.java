@@ -8,6 +8,9 @@ import io.ovenmark.pantry.Food;
 import io.ovenmark.pantry.Nutrients;
 import io.ovenmark.pantry.Price;
 import io.ovenmark.pantry.Source;
+import io.ovenmark.worksheet.Figure;
+import io.ovenmark.worksheet.NetCarbohydrate;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -20,7 +23,7 @@ final class FoodParts {
   private FoodParts() {}
 
   static KitchenViews.FoodEntry entry(
-      Food food, boolean inPantry, List<String> usedBy) {
+      Food food, boolean inPantry, String keptIn, List<String> usedBy, NetCarbohydrate net) {
     return new KitchenViews.FoodEntry(
         food.slug(),
         food.name(),
@@ -31,7 +34,15 @@ final class FoodParts {
         figures(food.per100g()),
         allergens(food),
         usedBy,
-        List.of());
+        List.of(),
+        keptIn,
+        food.price().map(FoodParts::price).orElse(null),
+        net(food, net));
+  }
+
+  /** Net carbohydrate of 100 g. */
+  static FigureSet net(Food food, NetCarbohydrate net) {
+    return new FigureSet(Map.of(Figure.NET_CARBOHYDRATE.key(), net.per100g(food.per100g())));
   }
 
   static KitchenViews.FoodEntry unreadable(
@@ -46,7 +57,10 @@ final class FoodParts {
         Map.of(),
         null,
         usedBy,
-        problems);
+        problems,
+        null,
+        null,
+        null);
   }
 
   static KitchenViews.FoodView view(Food food, boolean inPantry, List<String> usedBy) {
@@ -75,7 +89,8 @@ final class FoodParts {
         price.amount(),
         price.currency(),
         price.grams(),
-        price.amount().doubleValue() / price.grams() * GRAMS_PER_KILOGRAM);
+        price.amount().doubleValue() / price.grams() * GRAMS_PER_KILOGRAM,
+        price.date().map(LocalDate::toString).orElse(null));
   }
 
   /** Figures by name, null where unknown. */

@@ -42,7 +42,31 @@ public final class ForkVariant {
    */
   public WriteViews.VariantMade call(
       Address from, String name, Optional<String> goal, String note, By by) {
+    return call(from, name, goal, note, Optional.empty(), by);
+  }
+
+  /**
+   * Branches it from the revision that a person looked at.
+   *
+   * @param from the revision it starts from
+   * @param name its name
+   * @param goal short name of the goal it is for; empty to keep the formula's
+   * @param note why; used for the revision that states the goal, if there is one
+   * @param seen commit id of that revision as it was seen; empty when that does not matter
+   * @param by who and when
+   * @return what was made
+   * @throws Refusal when there is such a variant or no such goal, or the address means another
+   *     revision by now
+   */
+  public WriteViews.VariantMade call(
+      Address from,
+      String name,
+      Optional<String> goal,
+      String note,
+      Optional<String> seen,
+      By by) {
     Revision start = desk.notebook().revision(from);
+    WriteParts.requireSeen(start, seen);
     Revision made = new VariantWriter(desk.notebook()).fork(start, name, goal, note, by);
     Views.GoalView standing =
         desk.attempt(made.address(), made, List.of())

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -60,6 +61,26 @@ public final class ImportFoods {
    */
   public KitchenViews.ImportView call(
       Path folderOrZip, FoodImport.Selection selection, FoodImport.Progress progress, By by) {
+    return call(folderOrZip, selection, Optional.empty(), progress, by);
+  }
+
+  /**
+   * Adds some of the foods, all in one commit.
+   *
+   * @param folderOrZip where the table is
+   * @param selection which foods
+   * @param take short names of the foods to add; empty for all that were found
+   * @param progress who is told how far it is
+   * @param by who commits it, and when
+   * @return what was found and added
+   * @throws Refusal when the table cannot be read or has no food that fits
+   */
+  public KitchenViews.ImportView call(
+      Path folderOrZip,
+      FoodImport.Selection selection,
+      Optional<Set<String>> take,
+      FoodImport.Progress progress,
+      By by) {
     FoodImport.Result result = read(folderOrZip, selection, progress);
     if (result.foods().isEmpty()) {
       throw new Refusal(
@@ -73,6 +94,7 @@ public final class ImportFoods {
       List<Food> fresh =
           result.foods().stream()
               .map(FoodImport.Found::food)
+              .filter(food -> take.map(slugs -> slugs.contains(food.slug())).orElse(true))
               .filter(food -> known.add(food.slug()))
               .toList();
       try {

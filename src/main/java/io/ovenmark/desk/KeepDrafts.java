@@ -105,16 +105,32 @@ public final class KeepDrafts {
   }
 
   /**
-   * All drafts; a damaged one is left out.
+   * All drafts into which something was typed; a damaged one is left out.
    *
    * @return those kept last first
    */
   public DraftViews.DraftList all() {
     List<DraftViews.DraftEntry> entries = new ArrayList<>();
     for (Draft draft : drafts.all(DraftContent.KIND)) {
-      DraftContent.read(draft.content()).ifPresent(content -> entries.add(entry(draft, content)));
+      DraftContent.read(draft.content())
+          .filter(content -> draft.version() > 1 || !isCopy(content))
+          .ifPresent(content -> entries.add(entry(draft, content)));
     }
     return new DraftViews.DraftList(List.copyOf(entries));
+  }
+
+  /** Whether it says what its base says: a page was opened, and nothing typed. */
+  private boolean isCopy(DraftContent content) {
+    if (content.base() == null) {
+      return false;
+    }
+    try {
+      return desk.readable(desk.notebook().revision(Address.parse(content.base())))
+          .map(formula -> JsonText.of(FormulaCodec.write(formula)).equals(content.document()))
+          .orElse(false);
+    } catch (Refusal gone) {
+      return false;
+    }
   }
 
   private static DraftViews.DraftEntry entry(Draft draft, DraftContent content) {
@@ -169,6 +185,21 @@ public final class KeepDrafts {
     DraftViews.DraftView view = show(id);
     drafts.discard(id, version);
     return view;
+  }
+
+  /**
+   * How a draft stands to the notebook.
+   *
+   * @param id its name
+   * @return its version, and what came after its base
+   * @throws Refusal when there is none
+   */
+  public DraftViews.DraftState state(String id) {
+    Found found = find(id);
+    return new DraftViews.DraftState(
+        found.draft().version(),
+        found.draft().author(),
+        base(found.content()).map(this::newer).orElse(List.of()));
   }
 
   Found find(String id) {
@@ -230,7 +261,7 @@ public final class KeepDrafts {
   }
 
   /** The revision that an attempt to save ended in, when the draft could not be removed after. */
-  private Optional<Revision> saved(DraftContent content) {
+  Optional<Revision> saved(DraftContent content) {
     if (content.saving() == null) {
       return Optional.empty();
     }

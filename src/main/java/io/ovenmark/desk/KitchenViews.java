@@ -134,6 +134,10 @@ public final class KitchenViews {
    * @param allergens what it contains, or null when that is not known
    * @param usedBy lines of history whose newest revision has it
    * @param problems what is wrong with the file; empty when it can be read
+   * @param keptIn the variant that alone keeps it, or null
+   * @param price what it costs, or null
+   * @param netCarbohydrate net carbohydrate per 100 g by the notebook's rule, or null when the file
+   *     cannot be read
    */
   public record FoodEntry(
       String food,
@@ -145,7 +149,10 @@ public final class KitchenViews {
       @JsonProperty("per_100_g") Map<String, Double> per100G,
       List<String> allergens,
       List<String> usedBy,
-      List<Views.ProblemView> problems) {}
+      List<Views.ProblemView> problems,
+      String keptIn,
+      PriceView price,
+      FigureSet netCarbohydrate) {}
 
   /**
    * A food with everything that is known of it.
@@ -198,9 +205,10 @@ public final class KitchenViews {
    * @param currency three-letter code
    * @param grams content of the package
    * @param perKilogram money for a kilogram
+   * @param date the day on which it cost that, or null
    */
   public record PriceView(
-      BigDecimal amount, String currency, double grams, double perKilogram) {}
+      BigDecimal amount, String currency, double grams, double perKilogram, String date) {}
 
   /**
    * Foods read from a food table.

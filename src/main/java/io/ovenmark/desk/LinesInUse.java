@@ -43,17 +43,28 @@ final class LinesInUse {
     return uses.stream().filter(use -> fits.test(use.formula())).toList();
   }
 
+  /** All of them. */
+  List<Use> all() {
+    return List.copyOf(uses);
+  }
+
+  /** Those with a food. */
+  List<Use> using(String food) {
+    return where(f -> f.lines().stream().anyMatch(line -> line.food().equals(food)));
+  }
+
   /** The lines of history with a food. */
   List<String> withFood(String food) {
-    return where(f -> f.lines().stream().anyMatch(line -> line.food().equals(food))).stream()
-        .map(use -> use.line().line())
-        .toList();
+    return using(food).stream().map(use -> use.line().line()).toList();
+  }
+
+  /** Those that state a goal. */
+  List<Use> stating(String goal) {
+    return where(f -> f.goal().equals(Optional.of(goal)));
   }
 
   /** The lines of history that state a goal. */
   List<String> withGoal(String goal) {
-    return where(f -> f.goal().equals(Optional.of(goal))).stream()
-        .map(use -> use.line().line())
-        .toList();
+    return stating(goal).stream().map(use -> use.line().line()).toList();
   }
 }

@@ -1,15 +1,10 @@
 package io.ovenmark.desk;
 
-import io.ovenmark.bake.Bake;
-import io.ovenmark.formula.Formula;
-import io.ovenmark.goal.GoalCheck;
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Contents;
 import io.ovenmark.notebook.Notebook;
 import io.ovenmark.notebook.NotebookSettings;
 import io.ovenmark.notebook.Revision;
-import io.ovenmark.worksheet.Basis;
-import io.ovenmark.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -42,11 +37,13 @@ public final class ListFormulas {
     NotebookSettings settings = contents.settings();
     Set<String> edited = notebook.handEdits().keySet();
     List<Views.FormulaEntry> entries = new ArrayList<>();
+    desk.listedRows().begin();
     for (String slug : contents.formulas()) {
       notebook
           .newestIfAny(Address.latest(slug, Optional.empty()))
           .ifPresent(newest -> entries.add(entry(slug, newest, edited.contains(slug))));
     }
+    desk.listedRows().end();
     return new Views.FormulaList(
         settings.title(),
         notebook.folder().toString(),
@@ -56,35 +53,28 @@ public final class ListFormulas {
   }
 
   private Views.FormulaEntry entry(String slug, Revision newest, boolean edited) {
-    Notebook notebook = desk.notebook();
-    Address line = Address.latest(slug, Optional.empty());
-    List<Bake> bakes = notebook.bakes(slug);
-    Desk.Attempt attempt = desk.attempt(line, newest, bakes);
-    List<Views.ProblemView> problems = new ArrayList<>(attempt.problems());
-    problems.addAll(Refusals.views(notebook.bakeProblems(slug)));
-    Optional<Formula> formula = desk.readable(newest);
-    Optional<Worksheet> worksheet = attempt.sheet().map(Desk.Sheet::worksheet);
-    Optional<GoalCheck> goal = attempt.sheet().flatMap(Desk.Sheet::goal);
+    ListedRows.Row row =
+        desk.listedRows().row(desk, Address.latest(slug, Optional.empty()), newest);
     return new Views.FormulaEntry(
         slug,
-        formula.map(Formula::name).orElse(slug),
-        formula.flatMap(Formula::goal).orElse(null),
-        goal.map(check -> check.goal().name()).orElse(null),
-        goal.map(check -> GoalViews.met(check.outcome())).orElse(null),
-        formula.flatMap(Formula::reference).orElse(null),
+        row.name(),
+        row.goal(),
+        row.goalName(),
+        row.goalMet(),
+        row.reference(),
         newest.number(),
         newest.address().toString(),
         Json.time(newest.time()),
         newest.note(),
-        worksheet.map(ShowFormula::ratios).orElse(null),
-        worksheet.map(w -> FigureSet.of(w.macros().get(Basis.PIECE))).orElse(null),
-        bakes.size(),
-        variants(slug, bakes),
+        row.ratios(),
+        row.perPiece(),
+        row.bakes(),
+        variants(slug),
         edited,
-        problems);
+        row.problems());
   }
 
-  List<Views.VariantEntry> variants(String slug, List<Bake> bakes) {
+  List<Views.VariantEntry> variants(String slug) {
     List<Views.VariantEntry> entries = new ArrayList<>();
     for (String name : desk.notebook().variants(slug)) {
       Address line = Address.latest(slug, Optional.of(name));
@@ -93,17 +83,16 @@ public final class ListFormulas {
         continue;
       }
       Revision newest = found.get();
-      Optional<GoalCheck> goal =
-          desk.attempt(line, newest, bakes).sheet().flatMap(Desk.Sheet::goal);
+      ListedRows.Row row = desk.listedRows().row(desk, line, newest);
       entries.add(
           new Views.VariantEntry(
               name,
               newest.address().toString(),
               desk.notebook().forkNumber(line),
               newest.number(),
-              desk.readable(newest).flatMap(Formula::goal).orElse(null),
-              goal.map(check -> check.goal().name()).orElse(null),
-              goal.map(check -> GoalViews.met(check.outcome())).orElse(null),
+              row.goal(),
+              row.goalName(),
+              row.goalMet(),
               Json.time(newest.time()),
               newest.note()));
     }

@@ -5,7 +5,9 @@ import io.ovenmark.json.UnreadableException;
 import io.ovenmark.notebook.Contents;
 import io.ovenmark.notebook.store.StoreException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Lists the goals of a notebook with the formulas that state them. A goal whose file is damaged is
@@ -49,12 +51,30 @@ public final class ListGoals {
     return new KitchenViews.GoalList(entries);
   }
 
-  private static KitchenViews.GoalEntry entry(Goal goal, List<String> usedBy) {
+  /**
+   * How every goal stands in the lines of history that state it.
+   *
+   * @return by short name of the goal; a goal that cannot be read is left out, {@link #call} tells
+   *     what is wrong with it
+   */
+  public Map<String, KitchenWork.Standings> standing() {
+    Map<String, KitchenWork.Standings> standings = new LinkedHashMap<>();
+    for (String slug : desk.notebook().latest().goals()) {
+      try {
+        standings.put(slug, new KitchenWork.Standings(new ShowGoal(desk).call(slug).formulas()));
+      } catch (UnreadableException | StoreException e) {
+        Refusals.problemsOf(e);
+      }
+    }
+    return standings;
+  }
+
+  private KitchenViews.GoalEntry entry(Goal goal, List<String> usedBy) {
     return new KitchenViews.GoalEntry(
         goal.slug(),
         goal.name(),
         goal.note().orElse(null),
-        GoalParts.rules(goal),
+        GoalParts.rules(goal, desk.units()),
         usedBy,
         List.of());
   }

@@ -3,13 +3,17 @@ package io.ovenmark.desk;
 import static java.util.Objects.requireNonNull;
 
 import io.ovenmark.formula.Formula;
+import io.ovenmark.formula.FormulaCodec;
 import io.ovenmark.formula.Yield;
 import io.ovenmark.json.Extras;
 import io.ovenmark.measure.Slug;
+import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.By;
 import io.ovenmark.notebook.FormulaWriter;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.ReviseOutcome;
+import io.ovenmark.notebook.Revision;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -62,6 +66,24 @@ public final class NewFormula {
   }
 
   /**
+   * A copy of a revision to begin another formula with; what it was copied from becomes the
+   * conventional formula that it is rebuilt from.
+   *
+   * @param address the revision
+   * @return the beginning
+   * @throws Refusal when there is no such revision
+   */
+  public WriteViews.Beginning copyOf(Address address) {
+    Revision revision = desk.notebook().revision(address);
+    Formula formula = desk.notebook().formula(revision);
+    Formula copy = formula.withReference(Optional.of(revision.address().formula()));
+    return new WriteViews.Beginning(
+        WriteParts.revision(revision),
+        formula.name(),
+        new String(FormulaCodec.write(copy), StandardCharsets.UTF_8).strip());
+  }
+
+  /**
    * Commits it as revision 1.
    *
    * @param formula the formula
@@ -90,6 +112,11 @@ public final class NewFormula {
         saved.foodsAdded(),
         saved.leftAsEditedByHand(),
         List.copyOf(remarks));
+  }
+
+  /** The short name that a formula gets when none is asked for. */
+  String shortName(Formula formula) {
+    return proposed(formula.name(), new ArrayList<>());
   }
 
   /** The short name for a name; one without letters a-z gets a number. */

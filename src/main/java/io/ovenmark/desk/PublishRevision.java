@@ -9,6 +9,7 @@ import io.ovenmark.notebook.store.StoreException;
 import io.ovenmark.notebook.store.TagFacts;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Marks a revision as published. What its goal or its figures leave open is said, not refused: the
@@ -31,6 +32,17 @@ public final class PublishRevision {
   }
 
   /**
+   * How a revision stands before it is published.
+   *
+   * @param address the revision
+   * @return its goal and what else a person should know
+   * @throws Refusal when there is no such revision, or it is a file edited by hand
+   */
+  public WriteViews.Published preview(Address address) {
+    return view(revision(address), Optional.empty());
+  }
+
+  /**
    * Publishes.
    *
    * @param address the revision
@@ -41,6 +53,27 @@ public final class PublishRevision {
    *     already
    */
   public WriteViews.Published call(Address address, String note, By by) {
+    return call(address, note, Optional.empty(), by);
+  }
+
+  /**
+   * Publishes the revision that a person looked at.
+   *
+   * @param address the revision
+   * @param note what is published, and where; not blank
+   * @param seen commit id of the revision as it was seen; empty when that does not matter
+   * @param by who and when
+   * @return what was marked
+   * @throws Refusal when there is no such revision, the address means another one by now, it is a
+   *     file edited by hand, or it is published already
+   */
+  public WriteViews.Published call(Address address, String note, Optional<String> seen, By by) {
+    Revision revision = revision(address);
+    WriteParts.requireSeen(revision, seen);
+    return view(revision, Optional.of(tag(revision, note, by)));
+  }
+
+  private Revision revision(Address address) {
     if (address.point().kind() == Address.Point.Kind.EDITED) {
       throw new Refusal(
           Refusal.Reason.INVALID,
@@ -48,16 +81,20 @@ public final class PublishRevision {
           "A file that was edited by hand is not a revision yet.",
           "Commit it first with: ovenmark revise " + address.line());
     }
-    Revision revision = desk.notebook().revision(address);
-    Desk.Sheet sheet = desk.sheet(revision, desk.notebook().bakes(address.formula()));
-    TagFacts tag = tag(revision, note, by);
-    Views.GoalView goal = sheet.goal().map(check -> GoalViews.view(check, desk.units())).orElse(null);
+    return desk.notebook().revision(address);
+  }
+
+  private WriteViews.Published view(Revision revision, Optional<TagFacts> tag) {
+    Desk.Sheet sheet =
+        desk.sheet(revision, desk.notebook().bakes(revision.address().formula()));
+    Views.GoalView goal =
+        sheet.goal().map(check -> GoalViews.view(check, desk.units())).orElse(null);
     List<String> remarks = new ArrayList<>();
     if (goal != null && !Boolean.TRUE.equals(goal.met())) {
       remarks.add(
           goal.met() == null
-              ? "Whether it meets its goal is not known; see: ovenmark show " + revision.address()
-              : "It does not meet its goal; see: ovenmark show " + revision.address());
+              ? "Whether it meets its goal is not known."
+              : "It does not meet its goal.");
     }
     if (!sheet.worksheet().unknowns().isEmpty()) {
       remarks.add("Some of its figures are not fully known; they say so where they are shown.");
@@ -69,7 +106,12 @@ public final class PublishRevision {
               + ": read the packages before it is served.");
     }
     return new WriteViews.Published(
-        WriteParts.revision(revision), tag.name(), tag.message(), goal, List.copyOf(remarks));
+        WriteParts.revision(revision),
+        tag.map(TagFacts::name).orElse(null),
+        tag.map(TagFacts::message).orElse(null),
+        goal,
+        List.copyOf(remarks),
+        Cautions.of(sheet.worksheet()));
   }
 
   private TagFacts tag(Revision revision, String note, By by) {

@@ -11,7 +11,6 @@ import io.ovenmark.notebook.By;
 import io.ovenmark.notebook.RecordWriter;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.Revision;
-import io.ovenmark.photo.NormalisedPhoto;
 import java.time.OffsetDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -125,9 +124,10 @@ public final class RecordBake {
   public KitchenViews.BakeWritten call(Request request, By by) {
     Revision revision = revision(request.address());
     requireSomething(request);
-    BakeParts.requireMarkedPieces(request.photos(), request.pieces());
+    BakeParts.requireMarkedPieces(
+        request.photos().stream().flatMap(photo -> photo.marks().stream()), request.pieces());
     BakeParts parts = new BakeParts(desk);
-    List<NormalisedPhoto> pictures = BakeParts.normalised(request.photos());
+    List<ReadyPhoto> pictures = request.photos().stream().map(ReadyPhoto::of).toList();
     RecordWriter writer = new RecordWriter(desk.notebook());
     Address line =
         Address.latest(revision.address().formula(), revision.address().variant());
@@ -135,8 +135,7 @@ public final class RecordBake {
     while (true) {
       String id = writer.freeBakeId(line.formula(), request.time().toLocalDate());
       BakeParts.Pictures named =
-          parts.named(
-              line.formula(), id, request.time().getOffset(), request.photos(), pictures);
+          parts.named(line.formula(), id, request.time().getOffset(), pictures);
       Bake bake = bake(request, revision, id, named);
       try {
         writer.addBake(line, bake, named.bytes(), note, by);

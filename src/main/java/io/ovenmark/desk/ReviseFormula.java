@@ -202,7 +202,11 @@ public final class ReviseFormula {
    * @return one line; empty when nothing changes
    */
   public String noteFromChanges(Proposal proposal) {
-    List<Views.ChangeView> changes = changes(proposal);
+    return noteFrom(changes(proposal));
+  }
+
+  /** A note that says what changes; empty when nothing does. */
+  static String noteFrom(List<Views.ChangeView> changes) {
     StringBuilder note = new StringBuilder();
     int told = 0;
     for (Views.ChangeView change : changes) {

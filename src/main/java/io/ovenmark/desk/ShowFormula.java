@@ -58,7 +58,7 @@ public final class ShowFormula {
     TagFacts published = desk.notebook().published(address.formula()).get(revision.commit());
     Head head =
         new Head(
-            otherFoods ? address : revision.address(),
+            Optional.of(otherFoods ? address : revision.address()),
             otherFoods,
             revision.number(),
             revision.commit().hex(),
@@ -119,12 +119,27 @@ public final class ShowFormula {
     int next = desk.notebook().nextNumber(edited.line());
     Address shown =
         new Address(address.formula(), edited.line().variant(), Address.Point.EDITED);
-    Head head = new Head(shown, false, next, null, edited.blob(), null, null, null, null, null);
+    Head head =
+        new Head(
+            Optional.of(shown), false, next, null, edited.blob(), null, null, null, null, null);
     return view(head, desk.draft(edited.formula(), edited.line(), bakes), bakes);
   }
 
+  /**
+   * Shows what is not a revision yet.
+   *
+   * @param line the line of history that it would go on; empty for a new formula
+   * @param number the number that it would get
+   * @param sheet what was worked out
+   * @return the sheet; without address and formula when it is new
+   */
+  Views.FormulaSheet unsaved(Optional<Address> line, int number, Desk.Sheet sheet) {
+    Head head = new Head(line, false, number, null, null, null, null, null, null, null);
+    return view(head, sheet, List.of());
+  }
+
   private record Head(
-      Address address,
+      Optional<Address> address,
       boolean otherFoods,
       int number,
       String commit,
@@ -149,9 +164,9 @@ public final class ShowFormula {
     yield.put("dough_per_piece_g", worksheet.doughPerPieceGrams());
     yield.put("baked_per_piece_g", worksheet.bakedPerPieceGrams());
     return new Views.FormulaSheet(
-        head.address().toString(),
-        head.address().formula(),
-        head.address().variant().orElse(null),
+        head.address().map(Address::toString).orElse(null),
+        head.address().map(Address::formula).orElse(null),
+        head.address().flatMap(Address::variant).orElse(null),
         head.number(),
         head.otherFoods(),
         head.commit(),

@@ -14,7 +14,9 @@ import io.ovenmark.worksheet.NetCarbohydrate;
 import io.ovenmark.worksheet.Policy;
 import io.ovenmark.worksheet.Worksheet;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -57,12 +59,59 @@ public final class ShowGoal {
         slug,
         goal.name(),
         goal.note().orElse(null),
-        GoalParts.rules(goal),
+        GoalParts.rules(goal, desk.units()),
         goal.limits().stream().map(GoalParts::limit).toList(),
         goal.withoutAllergens(),
         goal.withoutFoods(),
         goal.netCarbohydrate().map(NetCarbohydrate::inWords).orElse(null),
         standings);
+  }
+
+  /**
+   * Shows it for its page: in the words of a form, with cautions.
+   *
+   * @param slug the goal's short name
+   * @return the goal
+   * @throws Refusal when there is no such goal
+   * @throws UnreadableException when its file is damaged
+   */
+  public KitchenWork.GoalPage page(String slug) {
+    Contents contents = desk.notebook().latest();
+    KitchenViews.GoalSheet sheet = call(slug);
+    Goal goal = contents.goal(slug).orElseThrow(() -> noGoal(slug, contents));
+    return new KitchenWork.GoalPage(
+        sheet,
+        contents.commit().hex(),
+        goal.netCarbohydrate().map(ShowGoal::shares).orElse(null),
+        GoalReading.facts(goal),
+        Cautions.of(goal));
+  }
+
+  /**
+   * How the lines of history that do not state a goal would stand to it.
+   *
+   * @param slug the goal's short name
+   * @return their newest revisions
+   * @throws Refusal when there is no such goal
+   */
+  public KitchenWork.Standings others(String slug) {
+    Asked.slug("goal", slug);
+    Contents contents = desk.notebook().latest();
+    Goal goal = contents.goal(slug).orElseThrow(() -> noGoal(slug, contents));
+    return new KitchenWork.Standings(
+        new LinesInUse(desk.notebook())
+            .where(formula -> !formula.goal().equals(Optional.of(slug))).stream()
+                .map(use -> standing(goal, use))
+                .toList());
+  }
+
+  /** What a rule takes from carbohydrate, by name. */
+  static Map<String, Double> shares(NetCarbohydrate net) {
+    Map<String, Double> shares = new LinkedHashMap<>();
+    shares.put("fibre", net.fibre());
+    shares.put("polyols", net.polyols());
+    shares.put("allulose", net.allulose());
+    return shares;
   }
 
   private KitchenViews.GoalStanding standing(Goal goal, LinesInUse.Use use) {

@@ -393,11 +393,13 @@ public final class Views {
    * A picture.
    *
    * @param file path in the notebook
-   * @param caption what it shows, or null
+   * @param caption what is said beside it, or null
+   * @param alternative what it shows, for whoever does not see it, or null
    * @param taken when, or null
    * @param marks which piece is where
    */
-  public record PhotoView(String file, String caption, String taken, List<MarkView> marks) {}
+  public record PhotoView(
+      String file, String caption, String alternative, String taken, List<MarkView> marks) {}
 
   /**
    * A mark on a picture.

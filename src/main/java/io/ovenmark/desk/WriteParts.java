@@ -9,6 +9,7 @@ import io.ovenmark.json.UnreadableException;
 import io.ovenmark.measure.ShownUnits;
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Contents;
+import io.ovenmark.notebook.Moved;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.Revision;
 import io.ovenmark.notebook.store.StoreException;
@@ -66,6 +67,13 @@ final class WriteParts {
         (goals.isEmpty() ? "" : "Its goals are " + String.join(", ", goals) + ". ")
             + "Add one with: ovenmark goal add "
             + goal);
+  }
+
+  /** Refuses when an address means another revision by now than the one that was looked at. */
+  static void requireSeen(Revision now, Optional<String> seen) {
+    if (seen.filter(commit -> !commit.equals(now.commit().hex())).isPresent()) {
+      throw Moved.to(now);
+    }
   }
 
   /** The line of history that an address stands on. */
@@ -129,12 +137,6 @@ final class WriteParts {
                   + before.orElse(revision).address()
                   + " cannot be read, so nothing is said about what changed."));
     }
-  }
-
-  /** The same, with amounts and temperatures as they were written. */
-  static List<Views.ChangeView> changes(
-      Formula from, Contents fromFoods, Formula to, Contents toFoods) {
-    return changes(ShownUnits.AS_WRITTEN, from, fromFoods, to, toFoods);
   }
 
   /** What differs between two formulas, in words, with the names of the foods. */

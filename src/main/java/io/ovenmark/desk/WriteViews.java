@@ -1,5 +1,6 @@
 package io.ovenmark.desk;
 
+import com.fasterxml.jackson.annotation.JsonRawValue;
 import java.util.List;
 
 /** The records of what was committed; see {@link Views} for the manner of all of them. */
@@ -39,6 +40,16 @@ public final class WriteViews {
       String note) {}
 
   /**
+   * The beginning of a formula that copies a revision; nothing is written.
+   *
+   * @param from the revision
+   * @param name its name
+   * @param formula the formula's own JSON, of the same name, with the copied formula as its
+   *     reference
+   */
+  public record Beginning(RevisionView from, String name, @JsonRawValue String formula) {}
+
+  /**
    * A formula that was committed, or why it was not.
    *
    * @param outcome {@code committed}, {@code unchanged} (the newest revision says the same already)
@@ -66,6 +77,23 @@ public final class WriteViews {
       List<String> foodsAdded,
       List<String> leftAsEditedByHand,
       List<String> remarks) {}
+
+  /**
+   * What taking an earlier revision back would do; nothing is written.
+   *
+   * @param revision the earlier revision
+   * @param newest the newest revision of the line of history that would receive it
+   * @param changes what that changes against the newest; empty when the two say the same or the
+   *     newest cannot be read
+   * @param same whether the newest revision says the same already
+   * @param note a note that may be taken for it
+   */
+  public record RestorePreview(
+      RevisionView revision,
+      RevisionView newest,
+      List<Views.ChangeView> changes,
+      boolean same,
+      String note) {}
 
   /**
    * One place where two sides made different things of the same.
@@ -106,6 +134,8 @@ public final class WriteViews {
    * @param comparison the variant before against after, or null when nothing was written or the
    *     formula stayed the same
    * @param keptAsInVariant files that both sides had changed and that stay as the variant has them
+   * @param goal the variant's goal and how it stands afterwards, or null when it has none or its
+   *     foods cannot be read
    */
   public record CarryWritten(
       String outcome,
@@ -115,19 +145,26 @@ public final class WriteViews {
       List<ConflictView> conflicts,
       List<String> notes,
       ComparisonViews.ComparisonView comparison,
-      List<String> keptAsInVariant) {}
+      List<String> keptAsInVariant,
+      Views.GoalView goal) {}
 
   /**
-   * A revision that was published.
+   * A revision that was published, or would be.
    *
    * @param revision the revision
-   * @param tag name of the Git tag
-   * @param note what was published
+   * @param tag name of the Git tag, or null as long as nothing is published
+   * @param note what was published, or null likewise
    * @param goal its goal and how it stands, or null
    * @param remarks sentences about what else a person should know
+   * @param cautions what to mind when it is baked and eaten
    */
   public record Published(
-      RevisionView revision, String tag, String note, Views.GoalView goal, List<String> remarks) {}
+      RevisionView revision,
+      String tag,
+      String note,
+      Views.GoalView goal,
+      List<String> remarks,
+      List<String> cautions) {}
 
   /**
    * A change that was taken back.
@@ -140,10 +177,31 @@ public final class WriteViews {
   public record Undone(String line, String undone, String commit, List<UndoneFormula> formulas) {}
 
   /**
-   * What taking a change back did to a formula.
+   * The last change, which can be taken back; nothing is written.
+   *
+   * @param line the branch it is on: {@code main} or a variant's address
+   * @param commit the commit that made it
+   * @param note its note
+   * @param author who made it
+   * @param time when
+   * @param formulas what taking it back would do to formulas
+   * @param others what it would do to anything else, in sentences
+   */
+  public record UndoPreview(
+      String line,
+      String commit,
+      String note,
+      String author,
+      String time,
+      List<UndoneFormula> formulas,
+      List<String> others) {}
+
+  /**
+   * What taking a change back did to a formula, or would do.
    *
    * @param formula short name
-   * @param address its newest revision now, or null when it is gone
+   * @param address its newest revision now (in a preview its line of history), or null when it is
+   *     gone
    * @param changes what changed
    */
   public record UndoneFormula(String formula, String address, List<Views.ChangeView> changes) {}

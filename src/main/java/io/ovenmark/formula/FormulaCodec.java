@@ -1,21 +1,11 @@
 package io.ovenmark.formula;
 
 import io.ovenmark.json.CanonicalJson;
-import io.ovenmark.json.Extras;
 import io.ovenmark.json.Fields;
 import io.ovenmark.json.JsonValue;
 import io.ovenmark.json.Members;
-import io.ovenmark.measure.Amount;
-import io.ovenmark.measure.Slug;
 import io.ovenmark.measure.Temperature;
 import java.math.BigDecimal;
-import java.util.ArrayList;
-import java.util.HashSet;
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.Set;
-import java.util.function.Function;
 
 /**
  * Reads and writes a formula's file, {@code formulas/<slug>.json}. Reading reports everything that
@@ -25,9 +15,6 @@ import java.util.function.Function;
 public final class FormulaCodec {
   /** More than a tonne on one line is taken for a slip of the keyboard. */
   static final BigDecimal GREATEST_GRAMS = new BigDecimal("1000000");
-
-  /** A line or stage of which the file may leave the id to be found. */
-  private record Draft<T>(Optional<String> id, String wanted, Function<String, T> withId) {}
 
   private FormulaCodec() {}
 
@@ -41,29 +28,24 @@ public final class FormulaCodec {
    */
   public static Formula read(String file, byte[] utf8) {
     Fields fields = Fields.of(file, utf8);
-    Optional<String> name = fields.requiredText("name");
-    Optional<String> description = fields.text("description");
-    Optional<String> goal = fields.parsed("goal", Slug::check);
-    Optional<String> reference = fields.parsed("reference", Slug::check);
-    Set<String> lineIds = new HashSet<>();
-    List<Draft<Line>> lines = fields.objects("lines", line -> line(line, lineIds));
-    List<String> method = fields.texts("method");
-    Set<String> bakeIds = new HashSet<>();
-    List<Draft<BakeSetting>> bake =
-        fields.objects("bake", setting -> bakeSetting(setting, bakeIds));
-    Yield yield = fields.object("yield").map(FormulaCodec::yield).orElse(Yield.UNSTATED);
-    Extras extras = fields.extras();
+    FormulaDraft read = new FormulaReading(false).formula(fields);
     fields.finish();
-    return new Formula(
-        name.orElseThrow(),
-        description,
-        goal,
-        reference,
-        settle(lines, lineIds),
-        method,
-        settle(bake, bakeIds),
-        yield,
-        extras);
+    return read.formula();
+  }
+
+  /**
+   * Reads a formula that somebody is still typing: by the same rules, but what cannot be read yet
+   * is reported and left open instead of refused, blank texts count as absent, blank lines and
+   * steps are left out, and numbers may be written as texts. A draft without problems is a formula
+   * that {@link #write} takes.
+   *
+   * @param name the name used in messages
+   * @param utf8 JSON
+   * @return what can be read, and what cannot
+   * @throws io.ovenmark.json.UnreadableException when it is no JSON object at all
+   */
+  public static FormulaDraft draft(String name, byte[] utf8) {
+    return new FormulaReading(true).formula(Fields.of(name, utf8));
   }
 
   /**
@@ -71,6 +53,7 @@ public final class FormulaCodec {
    *
    * @param formula the formula
    * @return UTF-8 JSON with a final newline
+   * @throws IllegalArgumentException when an amount is one that cannot be read
    */
   public static byte[] write(Formula formula) {
     Members yield = new Members();
@@ -91,81 +74,11 @@ public final class FormulaCodec {
             .object());
   }
 
-  private static Optional<Draft<Line>> line(Fields fields, Set<String> ids) {
-    Optional<String> id = id(fields, ids, "line");
-    Optional<String> food = fields.parsed("food", Slug::check);
-    if (food.isEmpty() && !fields.has("food")) {
-      fields.problem("food", "The line has no food.", "Add the short name of a food.");
-    }
-    Optional<Amount> amount = fields.parsed("amount", text -> Line.checked(Amount.parse(text)));
-    if (amount.isEmpty() && !fields.has("amount")) {
-      fields.problem("amount", "The line has no amount.", "Add one such as \"150 g\".");
-    }
-    boolean flour = fields.flag("flour");
-    Optional<String> note = fields.text("note");
-    Extras extras = fields.extras();
-    if (food.isEmpty() || amount.isEmpty()) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        new Draft<>(
-            id,
-            food.get(),
-            found -> new Line(found, food.get(), amount.get(), flour, note, extras)));
-  }
-
-  private static Optional<Draft<BakeSetting>> bakeSetting(Fields fields, Set<String> ids) {
-    Optional<String> id = id(fields, ids, "bake setting");
-    BakeSetting setting =
-        BakeSetting.named("bake")
-            .withTemperature(fields.parsed("temperature", Temperature::parse))
-            .withMinutes(
-                fields.number("minutes", BakeSetting.MINUTES.least(), BakeSetting.MINUTES.most()))
-            .withRack(fields.text("rack"))
-            .withSteam(fields.text("steam"))
-            .withVessel(fields.text("vessel"))
-            .withNote(fields.text("note"))
-            .withExtras(fields.extras());
-    return Optional.of(new Draft<>(id, "bake", setting::withId));
-  }
-
-  private static Optional<String> id(Fields fields, Set<String> ids, String what) {
-    Optional<String> id = fields.parsed("id", Slug::check);
-    if (id.isPresent() && !ids.add(id.get())) {
-      fields.problem(
-          "id",
-          "The " + what + " id \"" + id.get() + "\" stands twice.",
-          "Give one of the two another id.");
-    }
-    return id;
-  }
-
-  private static <T> List<T> settle(List<Draft<T>> drafts, Set<String> taken) {
-    List<T> settled = new ArrayList<>();
-    for (Draft<T> draft : drafts) {
-      String id = draft.id().orElseGet(() -> FreeId.of(draft.wanted(), taken::contains));
-      taken.add(id);
-      settled.add(draft.withId().apply(id));
-    }
-    return settled;
-  }
-
-  private static Yield yield(Fields fields) {
-    Optional<Integer> pieces = fields.whole("pieces", 1, Yield.MOST_PIECES);
-    OptionalDouble dough =
-        fields.number("dough_per_piece_g", Yield.DOUGH_GRAMS.least(), Yield.DOUGH_GRAMS.most());
-    OptionalDouble loss =
-        fields.number(
-            "handling_loss_percent", Yield.LOSS_PERCENT.least(), Yield.LOSS_PERCENT.most());
-    try {
-      return new Yield(pieces, dough, loss);
-    } catch (IllegalArgumentException e) {
-      fields.problem("", e);
-      return Yield.UNSTATED;
-    }
-  }
-
   private static JsonValue toJson(Line line) {
+    if (!line.amount().isRead()) {
+      throw new IllegalArgumentException(
+          "The amount \"" + line.amount() + "\" cannot be read.\nWrite a number and a unit.");
+    }
     Members members =
         new Members()
             .text("id", line.id())

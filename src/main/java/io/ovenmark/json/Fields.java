@@ -140,15 +140,19 @@ public final class Fields {
    * @return the number; empty when absent, null or faulty (reported)
    */
   public OptionalDouble number(String name, double least, double most) {
-    Optional<BigDecimal> number = decimal(name);
-    if (number.isEmpty()) {
-      return OptionalDouble.empty();
-    }
-    if (!Wording.within(number.get(), least, most)) {
+    return within(name, decimal(name), least, most)
+        .map(number -> OptionalDouble.of(number.doubleValue()))
+        .orElseGet(OptionalDouble::empty);
+  }
+
+  /** A number of a field, unless it lies outside of its limits, which is reported. */
+  Optional<BigDecimal> within(
+      String name, Optional<BigDecimal> number, double least, double most) {
+    if (number.isPresent() && !Wording.within(number.get(), least, most)) {
       problem(name, Wording.outOfRange(number.get()), Wording.range(least, most));
-      return OptionalDouble.empty();
+      return Optional.empty();
     }
-    return OptionalDouble.of(number.get().doubleValue());
+    return number;
   }
 
   /**
@@ -160,22 +164,20 @@ public final class Fields {
    * @return the number; empty when absent, null or faulty (reported)
    */
   public Optional<Integer> whole(String name, int least, int most) {
-    Optional<BigDecimal> number = decimal(name);
-    if (number.isEmpty()) {
-      return Optional.empty();
-    }
-    if (!Wording.within(number.get(), least, most)) {
-      problem(name, Wording.outOfRange(number.get()), Wording.range(least, most));
-      return Optional.empty();
-    }
-    if (number.get().stripTrailingZeros().scale() > 0) {
+    return whole(name, decimal(name), least, most);
+  }
+
+  /** A number of a field, unless it is not whole or outside of its limits, which is reported. */
+  Optional<Integer> whole(String name, Optional<BigDecimal> decimal, int least, int most) {
+    Optional<BigDecimal> number = within(name, decimal, least, most);
+    if (number.isPresent() && number.get().stripTrailingZeros().scale() > 0) {
       problem(
           name,
           "The number " + CanonicalJson.number(number.get()) + " is not a whole number.",
           "Round it to a whole number.");
       return Optional.empty();
     }
-    return Optional.of(number.get().intValueExact());
+    return number.map(BigDecimal::intValueExact);
   }
 
   /**
@@ -309,6 +311,11 @@ public final class Fields {
   public boolean has(String name) {
     JsonValue value = object.members().get(name);
     return value != null && !(value instanceof JsonValue.JsonNull);
+  }
+
+  /** Whether the field is a text. */
+  boolean isText(String name) {
+    return object.members().get(name) instanceof JsonValue.JsonString;
   }
 
   /**

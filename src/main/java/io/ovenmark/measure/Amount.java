@@ -58,12 +58,22 @@ public final class Amount {
   private final BigDecimal number;
   private final String measure;
   private final Optional<MeasureUnit> unit;
+  private final boolean read;
 
   private Amount(String text, BigDecimal number, String measure) {
     this.text = text;
     this.number = number;
     this.unit = MeasureUnit.named(measure);
     this.measure = unit.map(MeasureUnit::symbol).orElse(measure);
+    this.read = true;
+  }
+
+  private Amount(String typed) {
+    this.text = typed;
+    this.number = BigDecimal.ZERO;
+    this.measure = "";
+    this.unit = Optional.empty();
+    this.read = false;
   }
 
   /**
@@ -117,6 +127,19 @@ public final class Amount {
           "Add g, ml, tsp or a measure of the food such as \"large\".");
     }
     return new Amount(digits + " " + measure, number, measure);
+  }
+
+  /**
+   * An amount that cannot be read yet, because somebody is still typing it. Nothing is known of it,
+   * so it weighs an unknown mass and not zero; it is in drafts only and is never written to a file.
+   *
+   * @param typed what stands there so far; may be blank
+   * @return the amount; {@code toString} is what was typed
+   */
+  public static Amount unread(String typed) {
+    String shown = Quoting.tidy(typed);
+    String kept = shown.length() > LONGEST ? shown.substring(0, LONGEST) + "…" : shown;
+    return new Amount(kept.isEmpty() ? "not stated" : kept);
   }
 
   private static IllegalArgumentException notUnderstood(
@@ -189,11 +212,24 @@ public final class Amount {
   }
 
   /**
+   * Whether it could be read; all are but {@link #unread} ones.
+   *
+   * @return false when nothing is known but what was typed
+   */
+  public boolean isRead() {
+    return read;
+  }
+
+  /**
    * The number.
    *
    * @return 0 or more
+   * @throws IllegalStateException when the amount could not be read
    */
   public BigDecimal number() {
+    if (!read) {
+      throw new IllegalStateException("nothing is known of the amount " + Quoting.quote(text));
+    }
     return number;
   }
 
@@ -209,7 +245,7 @@ public final class Amount {
   /**
    * The measure as a word: the unit's symbol or the household measure as written.
    *
-   * @return such as {@code g} or {@code large}
+   * @return such as {@code g} or {@code large}; empty text when the amount could not be read
    */
   public String measure() {
     return measure;
@@ -249,6 +285,8 @@ public final class Amount {
   @Override
   public boolean equals(Object other) {
     return other instanceof Amount that
+        && read == that.read
+        && (read || text.equals(that.text))
         && number.compareTo(that.number) == 0
         && measure.equals(that.measure);
   }

@@ -167,6 +167,27 @@ public final class ShownUnits {
     return heat(Temperature.parse(text));
   }
 
+  /**
+   * The unit in which temperatures are shown that are worked out.
+   *
+   * @return {@code °C} or {@code °F}
+   */
+  public String degreeUnit() {
+    return "°" + degrees.orElse("C");
+  }
+
+  /**
+   * A temperature that is worked out, in the unit in which it is shown.
+   *
+   * @param celsius degrees Celsius
+   * @return the number of {@link #degreeUnit}
+   */
+  public double inDegrees(double celsius) {
+    return degrees.filter(FAHRENHEIT::equals).isPresent()
+        ? Temperature.celsius(celsius).fahrenheit()
+        : celsius;
+  }
+
   private boolean inOunces() {
     return mass.filter(OUNCE::equals).isPresent();
   }

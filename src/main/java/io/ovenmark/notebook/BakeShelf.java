@@ -64,6 +64,21 @@ final class BakeShelf {
     return find(formula).problems();
   }
 
+  /** The files of all of them by path, readable or not. */
+  Map<String, BlobId> files(String formula) {
+    return files(formula, heads(formula).values());
+  }
+
+  /** The ids of the folders that they are read from. */
+  Collection<String> foldersOf(String formula) {
+    return heads(formula).keySet();
+  }
+
+  /** One of them, read anew or remembered. */
+  Bake bake(String formula, String path, BlobId blob) {
+    return decoder.bake(formula, path, blob);
+  }
+
   /** The names of all of them, readable or not. */
   SortedSet<String> ids(String formula) {
     SortedSet<String> ids = new TreeSet<>();
@@ -129,14 +144,14 @@ final class BakeShelf {
     return files;
   }
 
-  Optional<byte[]> photo(String formula, String path) {
+  Optional<KeptPhoto> photo(String formula, String path) {
     if (!path.startsWith(Layout.photos(formula) + "/")) {
       return Optional.empty();
     }
     for (Address line : revisions.lines(formula)) {
       Optional<BlobId> blob = store.head(line.branch()).flatMap(head -> store.blob(head, path));
       if (blob.isPresent()) {
-        return blob.map(store::read);
+        return blob.map(id -> new KeptPhoto(id, store::read));
       }
     }
     return Optional.empty();

@@ -89,7 +89,8 @@ public final class FormulaWriter {
    * @throws Refusal when a food is unknown or the note is blank
    */
   public ReviseOutcome revise(Revision base, Formula edited, String note, By by) {
-    return write(base, Content.of(edited), places(base), note, by, Map.of());
+    Edited content = new Edited(Content.of(edited), places(base), Map.of());
+    return write(base, content, false, note, by);
   }
 
   /**
@@ -103,11 +104,29 @@ public final class FormulaWriter {
    * @return saved, or the same as the latest
    */
   public ReviseOutcome restore(Revision earlier, Address line, String note, By by) {
-    Revision newest = notebook.newest(line);
+    return write(notebook.newest(line), restored(earlier), false, note, by);
+  }
+
+  /**
+   * The same for a writer who decided by looking at the newest revision: when that moved, nothing
+   * is merged and nothing written.
+   *
+   * @param earlier the revision whose content is wanted
+   * @param newest the newest revision of the line of history that receives it, as the writer saw it
+   * @param note why, not blank
+   * @param by who and when
+   * @return saved, or the same as the latest
+   * @throws Refusal when there is a newer revision
+   */
+  public ReviseOutcome restoreInto(Revision earlier, Revision newest, String note, By by) {
+    return write(newest, restored(earlier), true, note, by);
+  }
+
+  private Edited restored(Revision earlier) {
     String names = earlier.address() + " " + earlier.commit().hex();
     byte[] bytes = notebook.store().read(earlier.blob());
     Content content = new Content(notebook.formula(earlier), bytes, true);
-    return write(newest, content, places(earlier), note, by, Map.of(RESTORES, names));
+    return new Edited(content, places(earlier), Map.of(RESTORES, names));
   }
 
   /** Where foods and goals are looked for that a branch lacks. */
@@ -148,7 +167,7 @@ public final class FormulaWriter {
     Address line = notebook.lineOnDisk(slug).orElseThrow(() -> elsewhere(slug));
     if (edit.committed().isPresent()) {
       Revision base = edited(line, edit.committed().get());
-      return write(base, content, places(base), note, by, Map.of());
+      return write(base, new Edited(content, places(base), Map.of()), false, note, by);
     }
     if (line.variant().isPresent()) {
       throw elsewhere(slug);
@@ -179,13 +198,16 @@ public final class FormulaWriter {
     }
   }
 
-  private ReviseOutcome write(
-      Revision base,
-      Content edited,
-      List<Contents> places,
-      String note,
-      By by,
-      Map<String, String> trailers) {
+  /**
+   * What is to be committed.
+   *
+   * @param content the formula
+   * @param places where foods and goals are looked for that the branch lacks
+   * @param trailers what the commit says for programs
+   */
+  private record Edited(Content content, List<Contents> places, Map<String, String> trailers) {}
+
+  private ReviseOutcome write(Revision base, Edited edited, boolean alone, String note, By by) {
     Address line = Address.latest(base.address().formula(), base.address().variant());
     String path = Layout.formula(line.formula());
     String message = checkedNote(note);
@@ -194,11 +216,14 @@ public final class FormulaWriter {
       Contents contents = notebook.at(head);
       BlobId current =
           contents.formulaBlob(line.formula()).orElseThrow(() -> deleted(line.formula()));
-      Content next = edited;
+      Content next = edited.content();
       boolean moved = !current.equals(base.blob());
+      if (moved && alone) {
+        throw Moved.to(notebook.newestAt(line, head));
+      }
       if (moved) {
         Formula theirs = contents.formula(line.formula()).orElseThrow();
-        Merged merged = FormulaMerge.merge(notebook.formula(base), edited.formula(), theirs);
+        Merged merged = FormulaMerge.merge(notebook.formula(base), next.formula(), theirs);
         if (merged instanceof Merged.Conflicting conflicting) {
           return new ReviseOutcome.Diverged(notebook.newestAt(line, head), conflicting);
         }
@@ -208,11 +233,11 @@ public final class FormulaWriter {
       if (saysTheSame(next, current)) {
         return new ReviseOutcome.SameAsLatest(notebook.newestAt(line, head));
       }
-      Belongings belongings = Belongings.of(next.formula(), contents, places);
+      Belongings belongings = Belongings.of(next.formula(), contents, edited.places());
       Write write =
           Write.to(line.branch(), Optional.of(head), by.author(), by.time(), message)
               .put(path, next.bytes());
-      for (Map.Entry<String, String> trailer : trailers.entrySet()) {
+      for (Map.Entry<String, String> trailer : edited.trailers().entrySet()) {
         write = write.trailer(trailer.getKey(), trailer.getValue());
       }
       WriteOutcome outcome = notebook.store().write(belongings.with(write));

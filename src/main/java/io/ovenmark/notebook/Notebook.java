@@ -96,7 +96,7 @@ public final class Notebook implements AutoCloseable {
    *
    * @return an absolute path; the folder may not exist yet
    */
-  Path ownFolder() {
+  public Path ownFolder() {
     return store.gitDirectory().resolve("ovenmark");
   }
 
@@ -313,7 +313,43 @@ public final class Notebook implements AutoCloseable {
    * @return the bytes, empty when there is no such file or it is not one of the formula's photos
    */
   public Optional<byte[]> photo(String formula, String path) {
+    return keptPhoto(formula, path).map(KeptPhoto::bytes);
+  }
+
+  /**
+   * A photo, not read yet.
+   *
+   * @param formula slug of the formula it belongs to
+   * @param path {@code photos/<formula>/<name>}
+   * @return the photo, empty when there is no such file or it is not one of the formula's photos
+   */
+  public Optional<KeptPhoto> keptPhoto(String formula, String path) {
     return bakes.photo(formula, path);
+  }
+
+  /**
+   * A photo as it was at a commit.
+   *
+   * @param commit the commit
+   * @param path {@code photos/<formula>/<name>}
+   * @return the photo, empty when the commit has no such file or it is no photo
+   */
+  public Optional<KeptPhoto> keptPhoto(CommitId commit, String path) {
+    return Layout.isPhoto(path)
+        ? store.blob(commit, path).map(id -> new KeptPhoto(id, store::read))
+        : Optional.empty();
+  }
+
+  /**
+   * A bake as it was at a commit.
+   *
+   * @param commit the commit
+   * @param formula slug of the formula
+   * @param id the bake's name
+   * @return the bake, empty when the commit has none of that name
+   */
+  public Optional<Bake> bake(CommitId commit, String formula, String id) {
+    return at(commit).bake(formula, Layout.bakes(formula) + "/" + id + ".json");
   }
 
   /**
@@ -374,6 +410,10 @@ public final class Notebook implements AutoCloseable {
 
   GitStore store() {
     return store;
+  }
+
+  BakeShelf shelf() {
+    return bakes;
   }
 
   History history() {

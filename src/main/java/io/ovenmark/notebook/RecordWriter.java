@@ -6,9 +6,7 @@ import io.ovenmark.goal.Goal;
 import io.ovenmark.goal.GoalCodec;
 import io.ovenmark.notebook.store.Author;
 import io.ovenmark.notebook.store.BlobId;
-import io.ovenmark.notebook.store.CommitFacts;
 import io.ovenmark.notebook.store.CommitId;
-import io.ovenmark.notebook.store.Difference;
 import io.ovenmark.notebook.store.StoreException;
 import io.ovenmark.notebook.store.TagFacts;
 import io.ovenmark.notebook.store.Write;
@@ -91,17 +89,41 @@ public final class RecordWriter {
       Address line, Bake before, Bake after, Map<String, byte[]> pictures, String note, By by) {
     SortedMap<String, byte[]> files = new TreeMap<>(pictures);
     files.put(after.path(), BakeCodec.write(after));
-    Contents contents = notebook.latest(line);
-    BlobId known =
-        contents
-            .blob(before.path())
-            .filter(
-                blob ->
-                    contents.bake(before.formula(), before.path()).equals(Optional.of(before)))
-            .orElseThrow(() -> changed(before.path()));
     SortedMap<String, Optional<BlobId>> expected = fresh(pictures.keySet());
-    expected.put(after.path(), Optional.of(known));
+    expected.put(after.path(), Optional.of(known(notebook.latest(line), before)));
     put(line.branch(), files, expected, note, by);
+  }
+
+  /**
+   * Commits a bake without some of its pictures, and deletes their files.
+   *
+   * @param line the line of history on whose branch the bake is kept
+   * @param before the bake as it was read
+   * @param after the bake as it shall be
+   * @param pictures paths of the files to be deleted
+   * @param note for the commit
+   * @param by who and when
+   * @return a commit that still has them
+   * @throws Refusal when somebody changed the bake or a picture meanwhile
+   */
+  public CommitId removePhotos(
+      Address line, Bake before, Bake after, Set<String> pictures, String note, By by) {
+    Contents contents = notebook.latest(line);
+    SortedMap<String, byte[]> files = single(after.path(), BakeCodec.write(after));
+    SortedMap<String, Optional<BlobId>> expected =
+        single(after.path(), Optional.of(known(contents, before)));
+    pictures.forEach(path -> expected.put(path, contents.blob(path)));
+    put(line.branch(), files, expected, note, by);
+    return contents.commit();
+  }
+
+  /** The content of a bake that is still as it was read. */
+  private static BlobId known(Contents contents, Bake before) {
+    return contents
+        .blob(before.path())
+        .filter(
+            blob -> contents.bake(before.formula(), before.path()).equals(Optional.of(before)))
+        .orElseThrow(() -> changed(before.path()));
   }
 
   private static SortedMap<String, Optional<BlobId>> fresh(Set<String> paths) {
@@ -188,10 +210,23 @@ public final class RecordWriter {
    * @throws Refusal when somebody changed it meanwhile, or a new one exists already
    */
   public void saveGoal(Goal goal, Optional<Goal> before, String note, By by) {
+    saveGoal(Address.latest(goal.slug(), Optional.empty()), goal, before, note, by);
+  }
+
+  /**
+   * Commits a goal to a line of history.
+   *
+   * @param line the line; any formula stands for the main line
+   * @param goal the goal
+   * @param before what the writer saw; empty for a new one
+   * @param note for the commit
+   * @param by who and when
+   */
+  public void saveGoal(Address line, Goal goal, Optional<Goal> before, String note, By by) {
     String path = Layout.goal(goal.slug());
-    Contents contents = notebook.latest();
+    Contents contents = notebook.latest(line);
     put(
-        Layout.MAIN,
+        line.branch(),
         single(path, GoalCodec.write(goal)),
         single(path, seen(contents, path, before, contents::goal, goal.slug())),
         note,
@@ -219,18 +254,25 @@ public final class RecordWriter {
   }
 
   /**
-   * Commits changed settings of the notebook.
+   * Commits changed settings of the notebook to a line of history, whose figures follow its own.
    *
+   * @param line the line; any formula stands for the main line
    * @param settings the settings
+   * @param before what the writer saw
    * @param note for the commit
    * @param by who and when
+   * @throws Refusal when somebody changed them meanwhile
    */
-  public void saveSettings(NotebookSettings settings, String note, By by) {
-    Optional<BlobId> known = notebook.latest().blob(Layout.SETTINGS);
+  public void saveSettings(
+      Address line, NotebookSettings settings, NotebookSettings before, String note, By by) {
+    Contents contents = notebook.latest(line);
+    if (!contents.settings().equals(before)) {
+      throw changed(Layout.SETTINGS);
+    }
     put(
-        Layout.MAIN,
+        line.branch(),
         single(Layout.SETTINGS, settings.write()),
-        single(Layout.SETTINGS, known),
+        single(Layout.SETTINGS, contents.blob(Layout.SETTINGS)),
         note,
         by);
   }
@@ -285,54 +327,7 @@ public final class RecordWriter {
    * @throws Refusal when there is nothing to take back, or somebody writes at the same time
    */
   public String undo(Address line, By by) {
-    CommitId head = notebook.head(line.branch());
-    CommitFacts facts = notebook.store().facts(head);
-    Optional<CommitId> before = facts.parents().stream().findFirst();
-    if (before.isEmpty() || notebook.at(before.get()).blob(Layout.SETTINGS).isEmpty()) {
-      throw nothing(line, "There is no change before the beginning of the notebook.");
-    }
-    if (line.variant().isPresent() && notebook.isFork(line, head)) {
-      throw nothing(line, "The variant has no change of its own yet.");
-    }
-    Write write =
-        Write.to(line.branch(), Optional.of(head), by.author(), by.time(), undoNote(facts))
-            .trailer(UNDOES, head.hex());
-    for (Map.Entry<String, Difference> file :
-        notebook.store().differences(Optional.of(head), before.get()).entrySet()) {
-      Optional<BlobId> then = file.getValue().to();
-      write =
-          then.isPresent()
-              ? write.keep(file.getKey(), then.get())
-              : write.delete(file.getKey());
-    }
-    WriteOutcome outcome = notebook.store().write(write);
-    if (outcome instanceof WriteOutcome.Moved) {
-      throw new Refusal(
-          Refusal.Reason.CONFLICT,
-          line.line(),
-          "Somebody wrote to " + line.line() + " meanwhile, so the last change is another one now.",
-          "Look at it, then undo again.");
-    }
-    if (outcome instanceof WriteOutcome.Unchanged) {
-      throw nothing(line, "The last change changed no file.");
-    }
-    return facts.subject();
-  }
-
-  private static Refusal nothing(Address line, String sentence) {
-    return new Refusal(Refusal.Reason.INVALID, line.line(), sentence, "");
-  }
-
-  private static String undoNote(CommitFacts facts) {
-    if (facts.trailers().containsKey(UNDOES)) {
-      for (String word : List.of("Undo: ", "Redo: ")) {
-        if (facts.subject().startsWith(word)) {
-          String other = word.equals("Undo: ") ? "Redo: " : "Undo: ";
-          return other + facts.subject().substring(word.length());
-        }
-      }
-    }
-    return "Undo: " + facts.subject();
+    return LastChange.of(notebook, line).undo(by);
   }
 
   /**
@@ -344,7 +339,7 @@ public final class RecordWriter {
     return notebook.store().configuredAuthor();
   }
 
-  /** Commits files that are still as the writer saw them. */
+  /** Commits files that are still as the writer saw them; those without bytes are deleted. */
   private void put(
       String branch,
       SortedMap<String, byte[]> files,
@@ -355,10 +350,13 @@ public final class RecordWriter {
     while (true) {
       CommitId head = notebook.head(branch);
       Contents contents = notebook.at(head);
-      seen.forEach((path, blob) -> refuseMoved(path, blob, contents.blob(path), files.get(path)));
+      seen.forEach(
+          (path, blob) ->
+              refuseMoved(
+                  path, blob, contents.blob(path), Optional.ofNullable(files.get(path))));
       Write write = Write.to(branch, Optional.of(head), by.author(), by.time(), message);
-      for (Map.Entry<String, byte[]> file : files.entrySet()) {
-        write = write.put(file.getKey(), file.getValue());
+      for (String path : seen.keySet()) {
+        write = files.containsKey(path) ? write.put(path, files.get(path)) : write.delete(path);
       }
       if (!(notebook.store().write(write) instanceof WriteOutcome.Moved)) {
         return;
@@ -367,8 +365,8 @@ public final class RecordWriter {
   }
 
   private void refuseMoved(
-      String path, Optional<BlobId> seen, Optional<BlobId> now, byte[] wanted) {
-    if (now.equals(seen) || now.equals(Optional.of(notebook.blobOf(wanted)))) {
+      String path, Optional<BlobId> seen, Optional<BlobId> now, Optional<byte[]> wanted) {
+    if (now.equals(seen) || now.equals(wanted.map(notebook::blobOf))) {
       return;
     }
     if (seen.isEmpty()) {

@@ -1,5 +1,7 @@
 package io.ovenmark.notebook;
 
+import static java.util.Objects.requireNonNull;
+
 import io.ovenmark.change.Choice;
 import io.ovenmark.change.FormulaMerge;
 import io.ovenmark.change.Merged;
@@ -132,6 +134,32 @@ public final class VariantWriter {
   }
 
   /**
+   * The commit that a variant and the main line have in common: where it was branched, or what was
+   * carried over last.
+   *
+   * @param variant the variant
+   * @return what the notebook held there
+   * @throws Refusal when there is none
+   */
+  public Contents common(Address variant) {
+    return notebook.at(base(notebook.head(variant.branch()), notebook.head(Layout.MAIN)));
+  }
+
+  /**
+   * What a writer looked at before deciding to carry over.
+   *
+   * @param variant commit id of the variant's newest revision
+   * @param main commit id of the main line's
+   */
+  public record Seen(String variant, String main) {
+    /** Checks that nothing is null. */
+    public Seen {
+      requireNonNull(variant, "variant");
+      requireNonNull(main, "main");
+    }
+  }
+
+  /**
    * Carries the main line's improvements since the fork, or since the last time, into a variant.
    *
    * @param variant the variant
@@ -142,6 +170,22 @@ public final class VariantWriter {
    */
   public CarryOutcome carry(
       Address variant, Map<String, Choice> choices, String note, By by) {
+    return carry(variant, choices, Optional.empty(), note, by);
+  }
+
+  /**
+   * The same for a writer who decided by looking at both newest revisions.
+   *
+   * @param variant the variant
+   * @param choices for each disagreement its field and the side to take
+   * @param seen both revisions; empty when that does not matter
+   * @param note why, not blank
+   * @param by who and when
+   * @return carried, nothing to carry, or undecided with both sides
+   * @throws Refusal when one of the two is not the newest any more
+   */
+  public CarryOutcome carry(
+      Address variant, Map<String, Choice> choices, Optional<Seen> seen, String note, By by) {
     GitStore store = notebook.store();
     Address main = Address.latest(variant.formula(), Optional.empty());
     String message = FormulaWriter.checkedNote(note);
@@ -149,6 +193,10 @@ public final class VariantWriter {
       notebook.newest(variant);
       CommitId ours = notebook.head(variant.branch());
       CommitId theirs = notebook.head(Layout.MAIN);
+      if (seen.isPresent()) {
+        unmoved(notebook.newestAt(variant, ours), seen.get().variant());
+        unmoved(notebook.newestAt(main, theirs), seen.get().main());
+      }
       if (store.isAncestor(theirs, ours)) {
         return new CarryOutcome.NothingToCarry(notebook.newestAt(variant, ours));
       }
@@ -169,6 +217,12 @@ public final class VariantWriter {
       if (store.write(write) instanceof WriteOutcome.Written written) {
         return new CarryOutcome.Carried(notebook.newestAt(variant, written.commit()), kept);
       }
+    }
+  }
+
+  private static void unmoved(Revision now, String seen) {
+    if (!now.commit().hex().equals(seen)) {
+      throw Moved.to(now);
     }
   }
 

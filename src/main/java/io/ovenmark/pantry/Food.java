@@ -79,6 +79,9 @@ public record Food(
    * @return the mass or why there is none
    */
   public Resolved resolve(Amount amount) {
+    if (!amount.isRead()) {
+      return Resolved.unread(amount);
+    }
     if (amount.grams().isPresent()) {
       return new Resolved(
           Quantity.known(amount.grams().get().doubleValue()), false, "weighed");

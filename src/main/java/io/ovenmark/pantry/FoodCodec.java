@@ -8,6 +8,7 @@ import io.ovenmark.json.Members;
 import io.ovenmark.measure.Quantity;
 import io.ovenmark.measure.Slug;
 import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -119,6 +120,7 @@ public final class FoodCodec {
                         .number("amount", price.amount())
                         .text("currency", price.currency())
                         .number("grams", Members.decimal(price.grams()))
+                        .text("date", price.date().map(LocalDate::toString))
                         .object()));
     return members.extras(food.extras()).object();
   }
@@ -197,10 +199,14 @@ public final class FoodCodec {
     Optional<BigDecimal> amount = fields.decimal("amount");
     Optional<String> currency = fields.text("currency");
     OptionalDouble grams = fields.number("grams", 0.001, 10_000_000);
+    Optional<LocalDate> date = fields.parsed("date", FoodText::day);
     try {
       return Optional.of(
           new Price(
-              amount.orElse(BigDecimal.ONE.negate()), currency.orElse(""), grams.orElse(0)));
+              amount.orElse(BigDecimal.ONE.negate()),
+              currency.orElse(""),
+              grams.orElse(0),
+              date));
     } catch (IllegalArgumentException e) {
       String[] parts = e.getMessage().split("\n", 2);
       fields.problem("", parts[0], parts[1]);

@@ -27,6 +27,19 @@ public final class FoodEdit {
   private FoodEdit() {}
 
   /**
+   * Makes one change.
+   *
+   * @param food the food
+   * @param name what changes, such as {@code price} or {@code weight.tbsp}
+   * @param value what it becomes; empty for unknown
+   * @return the changed food
+   * @throws IllegalArgumentException with a sentence and, after a line break, a remedy
+   */
+  public static Food of(Food food, String name, String value) {
+    return change(food, name, value.strip());
+  }
+
+  /**
    * Makes the changes one after the other.
    *
    * @param food the food

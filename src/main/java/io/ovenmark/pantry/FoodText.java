@@ -3,6 +3,8 @@ package io.ovenmark.pantry;
 import io.ovenmark.measure.Amount;
 import io.ovenmark.measure.Quoting;
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.Map;
@@ -15,9 +17,13 @@ import java.util.stream.Collectors;
 
 /** Reads the facts of a food as a person writes them. */
 public final class FoodText {
-  private static final String NUMBER = "(\\d{1,9}(?:\\.\\d{1,9})?)";
+  /** With a point, or with a comma where that cannot be a mark of thousands. */
+  private static final String NUMBER =
+      "(\\d{1,9}(?:\\.\\d{1,9}|,\\d{1,2}|,\\d{4,9}|(?<=\\b0),\\d{3})?)";
+
   private static final Pattern PRICE =
-      Pattern.compile(NUMBER + "\\s*([A-Za-z]{3})\\s*(?:for|per|/)\\s*(\\S.*)");
+      Pattern.compile(
+          NUMBER + "\\s*([A-Za-z]{3})\\s*(?:for|per|/)\\s*(\\S.*?)(?:\\s+on\\s+(\\S+))?");
   private static final Pattern DENSITY =
       Pattern.compile(NUMBER + "\\s*(?:(?:g\\s*/\\s*(?:ml|mL|cm3))|(?:kg\\s*/\\s*[lL]))?");
   private static final Pattern FIGURE = Pattern.compile(NUMBER + "\\s*([a-zA-Z]*)");
@@ -115,12 +121,19 @@ public final class FoodText {
    */
   static double number(String name, String value, String unit) {
     Matcher matcher = FIGURE.matcher(value.strip());
+    if (value.strip().startsWith("<")) {
+      throw bad(
+          Quoting.quote(value) + " is no figure but a bound on " + words(name) + ".",
+          "Leave it out to keep it unknown, or write 0 where the label counts it as nothing.");
+    }
     if (!matcher.matches()) {
       throw bad(
-          "\"" + name + "\" needs a number, not " + Quoting.quote(value) + ".",
-          "Write it as in " + name + "=12, with a point for decimals.");
+          capital(words(name)) + " needs a number, not " + Quoting.quote(value) + ".",
+          value.matches(".*\\d,\\d{3}.*")
+              ? "The comma may be a decimal sign or a mark of thousands: write 1500 or 1.5."
+              : "Write it as in 12 or 12.5 " + unit + ".");
     }
-    BigDecimal number = new BigDecimal(matcher.group(1));
+    BigDecimal number = decimal(matcher.group(1));
     String written = matcher.group(2).toLowerCase(Locale.ROOT);
     if (written.isEmpty() || written.equals(unit)) {
       return number.doubleValue();
@@ -131,7 +144,23 @@ public final class FoodText {
     if (written.equals("mg") && unit.equals("g")) {
       return number.movePointLeft(3).doubleValue();
     }
-    throw bad("\"" + name + "\" is kept in " + unit + ", not in " + written + ".", "Convert it.");
+    throw bad(
+        capital(words(name)) + " is kept in " + unit + ", not in " + written + ".", "Convert it.");
+  }
+
+  private static BigDecimal decimal(String number) {
+    return new BigDecimal(number.replace(',', '.'));
+  }
+
+  /** A figure's name as people say it: {@code saturated_fat_g} is saturated fat. */
+  private static String words(String name) {
+    return name.strip().replaceFirst("_(?:g|mg|kcal|kj)$", "").replace('_', ' ');
+  }
+
+  private static String capital(String words) {
+    return words.isEmpty()
+        ? words
+        : words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
   }
 
   /**
@@ -155,7 +184,7 @@ public final class FoodText {
    */
   public static double density(String text) {
     Matcher matcher = DENSITY.matcher(text.strip());
-    double density = matcher.matches() ? Double.parseDouble(matcher.group(1)) : 0;
+    double density = matcher.matches() ? decimal(matcher.group(1)).doubleValue() : 0;
     if (!(density >= 0.01 && density <= 25)) {
       throw bad(
           "The density " + Quoting.quote(text) + " is not understood or out of range.",
@@ -167,7 +196,8 @@ public final class FoodText {
   /**
    * Reads a price.
    *
-   * @param text such as {@code 3.20 EUR for 1000 g} or {@code 4 USD / 2 lb}
+   * @param text such as {@code 3.20 EUR for 1000 g}, {@code 4 USD / 2 lb} or {@code 3.20 EUR for
+   *     1000 g on 2026-10-03}
    * @return the price
    * @throws IllegalArgumentException with a sentence and, after a line break, a remedy
    */
@@ -176,13 +206,30 @@ public final class FoodText {
     if (!matcher.matches()) {
       throw bad(
           "The price " + Quoting.quote(text) + " is not understood.",
-          "Write amount, currency and what it buys, as in \"3.20 EUR for 1000 g\".");
+          "Write amount, currency and what it buys, as in \"3.20 EUR for 1000 g\"; a day may"
+              + " follow, as in \"on 2026-10-03\".");
     }
     String content = matcher.group(3).strip();
     return new Price(
-        new BigDecimal(matcher.group(1)),
+        decimal(matcher.group(1)),
         matcher.group(2).toUpperCase(Locale.ROOT),
-        grams("what the price buys", Character.isLetter(content.charAt(0)) ? "1 " + content : content));
+        grams("what the price buys", Character.isLetter(content.charAt(0)) ? "1 " + content : content),
+        Optional.ofNullable(matcher.group(4)).map(FoodText::day));
+  }
+
+  /**
+   * Reads a day.
+   *
+   * @param text such as {@code 2026-10-03}
+   * @return the day
+   * @throws IllegalArgumentException with a sentence and, after a line break, a remedy
+   */
+  static LocalDate day(String text) {
+    try {
+      return LocalDate.parse(text);
+    } catch (DateTimeParseException e) {
+      throw bad(Quoting.quote(text) + " is not a day.", "Write year, month and day: 2026-10-03.");
+    }
   }
 
   /**

@@ -1,5 +1,6 @@
 package io.ovenmark.pantry;
 
+import io.ovenmark.measure.Amount;
 import io.ovenmark.measure.Quantity;
 
 /**
@@ -10,6 +11,17 @@ import io.ovenmark.measure.Quantity;
  * @param how in words: what it was worked out from, or why it is unresolved
  */
 public record Resolved(Quantity grams, boolean approximate, String how) {
+
+  /**
+   * The mass of an amount that cannot be read yet.
+   *
+   * @param amount one of {@link Amount#unread}
+   * @return an unknown mass
+   */
+  public static Resolved unread(Amount amount) {
+    return new Resolved(
+        Quantity.UNKNOWN, true, "the amount \"" + amount + "\" cannot be read yet");
+  }
 
   /**
    * Whether the mass is known.

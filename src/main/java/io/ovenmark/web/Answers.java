@@ -5,6 +5,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.Arrays;
 import java.util.HexFormat;
+import java.util.function.Supplier;
 
 /**
  * Sends what was asked for, and is the one place that says how it may be kept. Nothing that the
@@ -27,7 +28,19 @@ final class Answers {
    * @param content its bytes
    */
   static void send(Context context, String contentType, byte[] content) {
-    String tag = "W/\"" + digest(content) + "\"";
+    send(context, contentType, digest(content), () -> content);
+  }
+
+  /**
+   * Sends content that has a name already, or only that the browser's copy is still good.
+   *
+   * @param context the request
+   * @param contentType its type
+   * @param name names the content: equal names mean equal bytes; plain letters and digits
+   * @param content makes its bytes; not asked when the browser has them
+   */
+  static void send(Context context, String contentType, String name, Supplier<byte[]> content) {
+    String tag = "W/\"" + name + "\"";
     context
         .header("ETag", tag)
         .header("Cache-Control", "private, no-cache")
@@ -36,7 +49,7 @@ final class Answers {
     if (known != null && Arrays.stream(known.split(",")).map(String::strip).anyMatch(tag::equals)) {
       context.status(304);
     } else {
-      context.contentType(contentType).result(content);
+      context.contentType(contentType).result(content.get());
     }
   }
 

@@ -2,32 +2,29 @@ package io.ovenmark.web;
 
 import io.javalin.http.Context;
 import io.ovenmark.desk.Desk;
+import io.ovenmark.notebook.KeptPhoto;
 import io.ovenmark.notebook.Refusal;
-import java.util.LinkedHashMap;
-import java.util.Map;
+import io.ovenmark.photo.Thumbnail;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 
-/**
- * The photos, whole or scaled down. Scaled ones are kept in memory, the least recently used of them
- * dropped when they take too much.
- */
+/** The photos, whole or made smaller. */
 final class Photos {
   private static final String TYPE = "image/jpeg";
   private static final Pattern FORMULA = Pattern.compile("[a-z0-9-]{1,100}");
   private static final Pattern FILE = Pattern.compile("[A-Za-z0-9_-][A-Za-z0-9._-]{0,120}");
   private static final int NARROWEST = 16;
   private static final int WIDEST = 2400;
-  private static final long KEPT_BYTES = 32L << 20;
-
-  private record Key(String digest, int width) {}
 
   private final Desk desk;
-  private final Map<Key, byte[]> scaled = new LinkedHashMap<>(64, 0.75f, true);
-  private long keptBytes;
+  private final Thumbnails thumbnails;
 
   Photos(Desk desk) {
     this.desk = desk;
+    this.thumbnails =
+        new Thumbnails(
+            desk.notebook().ownFolder().resolve("thumbnails"), Thumbnails.MOST_ON_DISK);
   }
 
   /** {@code /photos/seeded-lupin-bun/2026-09-14-1.jpg?width=400}. */
@@ -39,18 +36,19 @@ final class Photos {
         FORMULA.matcher(formula).matches()
             && FILE.matcher(file).matches()
             && !file.contains("..");
-    byte[] photo =
-        (named ? desk.notebook().photo(formula, path) : Optional.<byte[]>empty())
+    KeptPhoto photo =
+        (named ? desk.notebook().keptPhoto(formula, path) : Optional.<KeptPhoto>empty())
             .orElseThrow(() -> noPhoto(path));
-    if (!Jpeg.isJpeg(photo)) {
-      throw new Refusal(
-          Refusal.Reason.INVALID,
-          path,
-          "The file is not a JPEG picture.",
-          "Add the picture again with: ovenmark photo");
-    }
     String width = context.queryParam("width");
-    Answers.send(context, TYPE, width == null ? photo : scaled(path, photo, width(width)));
+    String id = photo.id().hex();
+    if (width == null) {
+      Answers.send(context, TYPE, id, () -> jpeg(path, photo));
+    } else {
+      int wanted = width(width);
+      Supplier<byte[]> smaller =
+          () -> thumbnails.get(id, wanted, () -> smaller(path, photo, wanted));
+      Answers.send(context, TYPE, id + "-" + wanted, smaller);
+    }
   }
 
   private static int width(String text) {
@@ -67,38 +65,30 @@ final class Photos {
         "Ask for " + NARROWEST + " to " + WIDEST + ", or leave it out.");
   }
 
-  private byte[] scaled(String path, byte[] photo, int width) {
-    Key key = new Key(Answers.digest(photo), width);
-    synchronized (scaled) {
-      byte[] known = scaled.get(key);
-      if (known != null) {
-        return known;
-      }
+  private static byte[] jpeg(String path, KeptPhoto photo) {
+    byte[] bytes = photo.bytes();
+    boolean begins =
+        bytes.length > 2 && (bytes[0] & 0xff) == 0xff && (bytes[1] & 0xff) == 0xd8;
+    if (!begins) {
+      throw damaged(path);
     }
-    byte[] made =
-        Jpeg.scaled(photo, width)
-            .orElseThrow(
-                () ->
-                    new Refusal(
-                        Refusal.Reason.INVALID,
-                        path,
-                        "The picture is damaged or too large.",
-                        "Add the picture again with: ovenmark photo"));
-    keep(key, made);
-    return made;
+    return bytes;
   }
 
-  private void keep(Key key, byte[] made) {
-    synchronized (scaled) {
-      if (scaled.put(key, made) == null) {
-        keptBytes += made.length;
-      }
-      var eldest = scaled.entrySet().iterator();
-      while (keptBytes > KEPT_BYTES && eldest.hasNext()) {
-        keptBytes -= eldest.next().getValue().length;
-        eldest.remove();
-      }
+  private static byte[] smaller(String path, KeptPhoto photo, int width) {
+    try {
+      return Thumbnail.of(jpeg(path, photo), width);
+    } catch (IllegalArgumentException e) {
+      throw damaged(path);
     }
+  }
+
+  private static Refusal damaged(String path) {
+    return new Refusal(
+        Refusal.Reason.INVALID,
+        path,
+        "The file is no JPEG picture, is damaged or too large.",
+        "Remove it from its bake and add the picture again.");
   }
 
   private static Refusal noPhoto(String path) {

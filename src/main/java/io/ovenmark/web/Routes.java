@@ -32,7 +32,20 @@ final class Routes {
   /** A question below {@code /api/}, answered with a record as JSON. */
   Routes question(String name, Function<Context, Object> answer) {
     questions.add(name);
-    return read("/api/" + name, context -> Answers.send(context, Answers.JSON, json(answer, context)));
+    return read(
+        "/api/" + name, context -> Answers.send(context, Answers.JSON, json(answer, context)));
+  }
+
+  /** A question whose answer nobody may keep, since it opens something or is gone at once. */
+  Routes secret(String name, Function<Context, Object> answer) {
+    questions.add(name);
+    return read(
+        "/api/" + name,
+        context ->
+            context
+                .contentType(Answers.JSON)
+                .header("Cache-Control", "no-store")
+                .result(json(answer, context)));
   }
 
   /** An order below {@code /api/}, whose outcome is a record as JSON that nobody may keep. */

@@ -7,6 +7,7 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 
@@ -19,29 +20,70 @@ final class Site {
   static final List<String> PAGES =
       List.of(
           "/",
+          "/search",
+          "/begin",
+          "/carry/{formula}/{variant}",
           "/formulas/{formula}",
           "/worksheet/{formula}",
           "/worksheet/{formula}/{variant}",
+          "/beside",
           "/bakes/{formula}/{bake}",
-          "/drafts/{draft}");
+          "/record/{formula}",
+          "/record/{formula}/{variant}",
+          "/preferences",
+          "/phone",
+          "/drafts/{draft}",
+          "/pantry",
+          "/new-food",
+          "/new-goal",
+          "/food-table",
+          "/pantry/{food}",
+          "/goals",
+          "/goals/{goal}",
+          "/notebook");
+
+  /** What a device gets that is not paired yet: the page that pairs it, and what names the site. */
+  static final Set<String> PAIRING =
+      Set.of(
+          Guard.PAIRING_PAGE,
+          "/views/pair.js",
+          "/colours.js",
+          "/favicon.svg",
+          "/manifest.webmanifest",
+          "/icons/ovenmark.svg",
+          "/icons/ovenmark-180.png",
+          "/icons/ovenmark-192.png",
+          "/icons/ovenmark-512.png",
+          "/icons/ovenmark-maskable-512.png",
+          "/styles/tokens.css",
+          "/styles/base.css",
+          "/styles/forms.css",
+          "/styles/habits.css");
 
   private static final String OWN = "io/ovenmark/web/site/";
   private static final String LIBRARY = "lib/lit-html/";
   private static final String LIBRARY_FILES = "META-INF/resources/webjars/lit-html/3.3.2/";
   private static final Pattern NAME =
-      Pattern.compile("(?:[a-z0-9][a-z0-9-]*/){0,4}[a-z0-9][a-z0-9-]*\\.([a-z]{2,4})");
+      Pattern.compile("(?:[a-z0-9][a-z0-9-]*/){0,4}[a-z0-9][a-z0-9-]*\\.([a-z]{2,11})");
   private static final Map<String, String> TYPES =
       Map.of(
           "html", "text/html; charset=utf-8",
           "js", "text/javascript; charset=utf-8",
           "css", "text/css; charset=utf-8",
-          "svg", "image/svg+xml");
+          "svg", "image/svg+xml",
+          "png", "image/png",
+          "webmanifest", "application/manifest+json");
 
   private final Map<String, byte[]> files = new ConcurrentHashMap<>();
 
   /** The shell of every page. */
   void shell(Context context) {
     Answers.send(context, TYPES.get("html"), read("index.html").orElseThrow());
+  }
+
+  /** The page that pairs a device; it asks for nothing else of the site. */
+  void pairing(Context context) {
+    Answers.send(context, TYPES.get("html"), read("pair.html").orElseThrow());
   }
 
   /** A file, or the shell saying that there is no such page. */

@@ -45,7 +45,8 @@ final class Tasks implements Area, AutoCloseable {
    *
    * @param task its id
    * @param words what it does, for people
-   * @param state {@code waiting}, {@code running}, {@code done}, {@code cancelled} or {@code failed}
+   * @param state {@code waiting}, {@code running}, {@code done}, {@code cancelled} or {@code
+   *     failed}
    * @param done parts done so far
    * @param total parts in all; 0 while that is unknown
    * @param outcome of a task that is done; else null

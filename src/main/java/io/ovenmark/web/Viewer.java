@@ -7,13 +7,20 @@ import io.javalin.config.JavalinConfig;
 import io.javalin.util.JavalinBindException;
 import io.ovenmark.desk.Desk;
 import io.ovenmark.notebook.Refusal;
+import java.io.UncheckedIOException;
 import java.net.URI;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 
 /**
- * The viewer of a notebook, running. It listens on 127.0.0.1 only, and answers only what was
- * addressed to it by that name; it takes orders only from its own pages; see {@link Guard}.
+ * The viewer of a notebook, running. It listens on 127.0.0.1 and, when that was asked for, on one
+ * address of a network; it answers only what was addressed to it by these, from the network only
+ * to devices that were paired; it takes orders only from its own pages; see {@link Guard}.
  *
  * <pre>{@code
  * try (Viewer viewer = Viewer.start(desk, Opening.onAnyPort(by), fault -> log(fault))) {
@@ -25,12 +32,38 @@ public final class Viewer implements AutoCloseable {
   private static final String HOST = "127.0.0.1";
   private static final int HIGHEST_PORT = 65_535;
 
-  private final Javalin server;
-  private final Tasks tasks;
+  /** For a viewer that no device can be paired with. */
+  private static final Clock NO_TIME = Clock.fixed(Instant.EPOCH, ZoneOffset.UTC);
 
-  private Viewer(Javalin server, Tasks tasks) {
+  private final Javalin server;
+  private final int port;
+  private final Tasks tasks;
+  private final Optional<Network> network;
+  private final Pairings pairings;
+
+  private Viewer(Javalin server, Tasks tasks, Optional<Network> network, Pairings pairings) {
     this.server = server;
+    this.port = server.port();
     this.tasks = tasks;
+    this.network = network;
+    this.pairings = pairings;
+  }
+
+  /**
+   * How a device of the network gets in.
+   *
+   * @param page where to type the code
+   * @param address the same page with the code in its fragment, which no server sees
+   * @param code the code
+   * @param until when it ceases to work
+   * @param drawing the address as a QR code, in lines for a terminal with dark ground
+   */
+  public record Invitation(
+      URI page, URI address, String code, Instant until, List<String> drawing) {
+    /** Copies the lines. */
+    public Invitation {
+      drawing = List.copyOf(drawing);
+    }
   }
 
   /**
@@ -52,12 +85,24 @@ public final class Viewer implements AutoCloseable {
           "Choose one from 1024 to " + HIGHEST_PORT + ", or 0 for any free one.");
     }
     Tasks tasks = new Tasks(faults);
-    List<Area> areas = areas(desk, opening, tasks);
-    Javalin server = Javalin.create(config -> configure(config, areas, desk, new Failures(faults)));
+    Pairings pairings = new Pairings(opening.network().map(Network::clock).orElse(NO_TIME));
+    WhoWrites whoWrites = new WhoWrites();
+    Opening inside = new Opening(port, whoWrites.instead(opening.by()), opening.network());
+    List<Area> areas = new ArrayList<>(areas(desk, inside, tasks));
+    areas.add(new PhoneArea(opening.network(), pairings));
+    Guard guard = new Guard(opening.network(), pairings, whoWrites);
+    Javalin server =
+        Javalin.create(
+            config -> {
+              configure(config, areas, desk, new Failures(faults));
+              config.routes.before(guard);
+              opening.network().ifPresent(network -> new TwoDoors(port, network).open(config));
+            });
     try {
-      return new Viewer(server.start(HOST, port), tasks);
-    } catch (JavalinBindException e) {
+      return new Viewer(server.start(HOST, port), tasks, opening.network(), pairings);
+    } catch (JavalinBindException | UncheckedIOException e) {
       tasks.close();
+      server.stop();
       throw new Refusal(
           Refusal.Reason.INVALID,
           "port",
@@ -71,10 +116,15 @@ public final class Viewer implements AutoCloseable {
     return List.of(
         tasks,
         new FormulaArea(desk),
+        new SearchArea(desk, tasks),
         new DraftArea(desk, opening.by()),
-        new BakeArea(desk),
-        new PantryArea(desk),
-        new GoalArea(desk));
+        new BakeArea(desk, opening),
+        new PhotoArea(desk, opening),
+        new BeginArea(desk),
+        new ActsArea(desk, opening),
+        new PantryArea(desk, opening),
+        new GoalArea(desk, opening),
+        new NotebookArea(desk, opening));
   }
 
   private static void configure(
@@ -88,7 +138,6 @@ public final class Viewer implements AutoCloseable {
     config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
     config.jetty.modifyServer(jetty -> jetty.setErrorHandler(new MalformedRequests()));
     routes(new Routes(config.routes), areas, new Photos(desk), new Site());
-    config.routes.before(new Guard());
     config.routes.exception(Exception.class, failures::answer);
   }
 
@@ -97,6 +146,7 @@ public final class Viewer implements AutoCloseable {
     routes.nothingElse();
     routes.read("/photos/{formula}/{file}", photos::answer);
     Site.PAGES.forEach(page -> routes.read(page, site::shell));
+    routes.read(Guard.PAIRING_PAGE, site::pairing);
     routes.read("/<path>", site::file);
   }
 
@@ -106,7 +156,27 @@ public final class Viewer implements AutoCloseable {
    * @return such as {@code http://127.0.0.1:41234/}
    */
   public URI address() {
-    return URI.create("http://" + HOST + ":" + server.port() + "/");
+    return URI.create("http://" + HOST + ":" + port + "/");
+  }
+
+  /**
+   * Lets one more device in, within some minutes; an earlier code works no more.
+   *
+   * @return how; empty when the viewer answers on this machine alone
+   */
+  public Optional<Invitation> invite() {
+    return network.map(
+        door -> {
+          Pairings.Code code = pairings.newCode();
+          String page = "http://" + door.host() + ":" + port + Guard.PAIRING_PAGE;
+          URI address = URI.create(page + "#" + code.text());
+          return new Invitation(
+              URI.create(page),
+              address,
+              code.text(),
+              code.until(),
+              Matrix.of(address.toString()).lines());
+        });
   }
 
   /** Stops answering and frees the port. */

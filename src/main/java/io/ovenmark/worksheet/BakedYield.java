@@ -30,16 +30,24 @@ public record BakedYield(Quantity share, int pieces) {
    * @return total baked mass by total dough mass
    */
   public static BakedYield measured(List<Bake> bakes) {
+    return measuredOf(bakes.stream().flatMap(bake -> bake.pieces().stream()).toList());
+  }
+
+  /**
+   * From pieces of one formula blob.
+   *
+   * @param pieces the pieces
+   * @return total baked mass by total dough mass
+   */
+  public static BakedYield measuredOf(List<Piece> pieces) {
     double dough = 0;
     double baked = 0;
     int count = 0;
-    for (Bake bake : bakes) {
-      for (Piece piece : bake.pieces()) {
-        if (piece.doughGrams().orElse(0) > 0 && piece.bakedGrams().isPresent()) {
-          dough += piece.doughGrams().getAsDouble();
-          baked += piece.bakedGrams().getAsDouble();
-          count++;
-        }
+    for (Piece piece : pieces) {
+      if (piece.doughGrams().orElse(0) > 0 && piece.bakedGrams().isPresent()) {
+        dough += piece.doughGrams().getAsDouble();
+        baked += piece.bakedGrams().getAsDouble();
+        count++;
       }
     }
     return count == 0 ? UNMEASURED : new BakedYield(Quantity.known(baked / dough), count);

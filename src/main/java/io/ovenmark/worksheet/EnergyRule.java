@@ -4,6 +4,7 @@ import io.ovenmark.measure.Quantity;
 import io.ovenmark.pantry.Food;
 import io.ovenmark.pantry.Nutrient;
 import io.ovenmark.pantry.Nutrients;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -80,6 +81,15 @@ public enum EnergyRule {
       }
     }
     return Optional.empty();
+  }
+
+  /**
+   * The sugar alcohols that have a factor of their own.
+   *
+   * @return their names in alphabetical order
+   */
+  public static List<String> polyols() {
+    return POLYOLS_US.keySet().stream().sorted().toList();
   }
 
   /**

@@ -161,6 +161,51 @@ public record Worksheet(
   }
 
   /**
+   * The same worksheet after another loss in the oven.
+   *
+   * @param yield what the oven left of the dough
+   * @return a worksheet that differs in what is stated of baked mass only
+   */
+  public Worksheet with(BakedYield yield) {
+    Map<Basis, Macros> next = new EnumMap<>(macros);
+    next.put(Basis.BAKED_100_G, baked(macros.get(Basis.DOUGH_100_G), yield.share()));
+    return new Worksheet(
+        formula,
+        policy,
+        lines,
+        batchGrams,
+        doughGrams,
+        pieces,
+        doughPerPieceGrams,
+        doughPerPieceGrams.times(yield.share()),
+        yield,
+        liquidRatio,
+        doughMoisturePercent,
+        next,
+        unknowns,
+        allergens,
+        allergensUnknownIn);
+  }
+
+  /**
+   * The composition of one piece that was weighed itself.
+   *
+   * @param dough its mass as dough, in grams; unknown makes everything unknown
+   * @param baked its mass after the oven, in grams; unknown leaves its water between none and all
+   *     that was in the dough
+   * @return its macros
+   */
+  public Macros weighedPiece(Quantity dough, Quantity baked) {
+    Macros piece = macros.get(Basis.DOUGH_100_G).times(dough.dividedBy(100));
+    Quantity water = piece.get(Figure.WATER);
+    Quantity left =
+        baked.isKnown()
+            ? water.minus(dough.minus(baked)).notNegative()
+            : Quantity.between(0, water.high());
+    return piece.with(Figure.WATER, left);
+  }
+
+  /**
    * A figure.
    *
    * @param figure which
@@ -190,6 +235,9 @@ public record Worksheet(
   }
 
   private static Resolved mass(Line line, Optional<Food> food) {
+    if (!line.amount().isRead()) {
+      return Resolved.unread(line.amount());
+    }
     if (line.amount().number().signum() == 0) {
       return new Resolved(Quantity.ZERO, false, "0 of any measure weighs nothing");
     }

@@ -162,6 +162,7 @@ class BakeCodecTest {
         new Photo(
             "photos/" + FORMULA + "/" + any.one("a.jpg", "A_b-2.jpeg", "x"),
             any.text(),
+            any.text(),
             any.maybe(() -> time(any)),
             List.of(new Photo.Mark("a", any.number(0, 1).orElse(0.5), 1, any.extras())),
             any.extras());

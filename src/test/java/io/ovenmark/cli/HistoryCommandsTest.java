@@ -122,7 +122,8 @@ class HistoryCommandsTest {
   @Test
   void publishingWhatMissesItsGoalIsSaidAndDone() {
     assertThat(bench.must("publish", "seeded-lupin-bun/egg-free@3", "--note", "Too early").out())
-        .contains("It does not meet its goal; see: ovenmark show seeded-lupin-bun/egg-free@3");
+        .contains("It does not meet its goal.")
+        .contains("See why with: ovenmark show seeded-lupin-bun/egg-free@3");
   }
 
   @Test

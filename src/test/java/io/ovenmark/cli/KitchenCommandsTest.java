@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -105,6 +106,35 @@ class KitchenCommandsTest {
   }
 
   @Test
+  void aPhotoIsMarkedRemovedAndBroughtBack() throws IOException {
+    Files.write(folder.resolve("tray.jpg"), Pictures.jpeg(Pictures.corners(40, 30)));
+    bench.must("photo", "add", BUN, "2026-03-02-1", "tray.jpg", "--mark", "a=0.5,0.5");
+    String[] set = {"photo", "set", BUN, "2026-03-02-1", "1"};
+
+    String changed =
+        bench
+            .must(with(set, "--mark", "a=0.2,0.3", "--caption", "Cut", "--alternative", "A bun"))
+            .out();
+    assertThat(changed).contains("Changed photos/seeded-lupin-bun/2026-03-02-1-1.jpg, marked: a");
+    assertThat(bench.must(with(set, "--caption", "Cut")).out()).contains("says all of that");
+    JsonNode photo = json(bench.must(with(set, "--unmark", "a", "--json"))).get("photo");
+    assertThat(photo.get("marks")).isEmpty();
+    assertThat(photo.get("alternative").asText()).isEqualTo("A bun");
+    assertThat(bench.run(with(set, "--mark", "z=0.2,0.3")).code()).isEqualTo(1);
+
+    String removed = bench.must("photo", "remove", BUN, "2026-03-02-1", "1").out();
+    assertThat(bench.run("photo", "remove", BUN, "2026-03-02-1", "1").err())
+        .contains("The bake has no such photo");
+    String[] back = removed.substring(removed.indexOf("photo remove")).strip().split(" ");
+    assertThat(bench.must(back).out()).contains("Brought back photos/");
+    assertThat(bench.must("bake", "show", BUN).out()).contains("Cut");
+  }
+
+  private static String[] with(String[] words, String... more) {
+    return Stream.concat(Stream.of(words), Stream.of(more)).toArray(String[]::new);
+  }
+
+  @Test
   void aPhotoThatIsATextFileIsRefused() throws IOException {
     Files.writeString(folder.resolve("tray.jpg"), "not a picture");
 
@@ -112,7 +142,8 @@ class KitchenCommandsTest {
 
     assertThat(refused.code()).isEqualTo(1);
     assertThat(refused.err())
-        .contains("\"tray.jpg\" is a text file, not JPEG or PNG", "hint:  Save it as JPEG or PNG");
+        .contains(
+            "\"tray.jpg\" is a text file, not JPEG, PNG or WebP", "hint:  Choose the picture");
   }
 
   @Test

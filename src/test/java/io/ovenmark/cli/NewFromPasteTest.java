@@ -47,6 +47,20 @@ class NewFromPasteTest {
   }
 
   @Test
+  void amountsAndLinesLeftOutAreSettledOnTheCommandLine() {
+    Bench bench = Saltmarsh.empty(folder);
+    String lines = "60 g water\n2-3 tbsp honey\n5 g xylophone dust\n";
+    assertThat(bench.input(lines).run("new", "Bun", "--paste", "-").said())
+        .contains("--amount \"2=2 tbsp\"");
+    Bench.Result made =
+        bench
+            .input(lines)
+            .must("new", "Bun", "--paste", "-", "--amount", "2=3 tbsp", "--leave-out", "3");
+    assertThat(made.out()).startsWith("bun@1").contains("Left out as chosen: \"5 g xylophone");
+    assertThat(bench.must("show", "bun").out()).contains("3 tbsp").doesNotContain("xylophone");
+  }
+
+  @Test
   void whatShouldBeKnownIsToldInBothForms() {
     Bench bench = Saltmarsh.empty(folder);
     String lines = "Serves 6\n60 g water\n";
@@ -61,6 +75,8 @@ class NewFromPasteTest {
     Bench bench = Saltmarsh.empty(folder);
     assertThat(bench.run("new", "Bun", "--paste", "a", "--from", "b").code()).isEqualTo(2);
     assertThat(bench.run("new", "Bun", "--food", "a=b").code()).isEqualTo(2);
+    assertThat(bench.run("new", "Bun", "--amount", "1=2 g").code()).isEqualTo(2);
+    assertThat(bench.run("new", "Bun", "--leave-out", "1").code()).isEqualTo(2);
     assertThat(bench.run("new", "Bun", "--paste", "missing.txt").code()).isEqualTo(1);
   }
 }

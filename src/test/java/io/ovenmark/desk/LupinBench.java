@@ -2,12 +2,17 @@ package io.ovenmark.desk;
 
 import static io.ovenmark.notebook.NotebookFixture.piece;
 
+import io.ovenmark.bake.Piece;
 import io.ovenmark.notebook.FormulaFixture;
 import io.ovenmark.notebook.NotebookFixture;
 import io.ovenmark.notebook.RecordWriter;
+import io.ovenmark.pantry.Food;
 import io.ovenmark.pantry.Nutrient;
+import io.ovenmark.pantry.Price;
+import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A small notebook for the tests of answers: a seeded lupin bun of three revisions with a variant,
@@ -83,6 +88,31 @@ final class LupinBench implements AutoCloseable {
 
   FormulaFixture bun() {
     return fixture.formula(BUN);
+  }
+
+  /** A price for a food of the main line's pantry. */
+  void price(String slug, String amount, String currency, double grams) {
+    Food before = fixture.notebook().latest().food(slug).orElseThrow();
+    Food after =
+        new Food(
+            slug,
+            before.name(),
+            before.kind(),
+            before.source(),
+            before.per100g(),
+            before.household(),
+            before.densityGramsPerMillilitre(),
+            before.allergens(),
+            before.polyol(),
+            Optional.of(new Price(new BigDecimal(amount), currency, grams, Optional.empty())),
+            before.extras());
+    new RecordWriter(fixture.notebook())
+        .saveFood(after, Optional.of(before), "Price of " + slug, fixture.by());
+  }
+
+  /** A piece that is gummy. */
+  static Piece gummy() {
+    return piece("a", 190, 25, 90, 82, 30, "gummy crumb");
   }
 
   /** Another label of the bun's flour, on the main line. */

@@ -17,6 +17,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -262,6 +264,14 @@ class PantryTest {
     KitchenViews.ImportView seen =
         new ImportFoods(kitchen.desk()).look(table, all, (file, done, total) -> told.add(file));
     String head = kitchen.repository().git("rev-parse", "main");
+    String first = seen.foods().get(0).food();
+    KitchenViews.ImportView one =
+        new ImportFoods(kitchen.desk())
+            .call(
+                table, all, Optional.of(Set.of(first)), FoodImport.Progress.NONE, kitchen.by());
+    assertThat(one.added()).isEqualTo(1);
+    assertThat(kitchen.desk().notebook().latest().food(first)).isPresent();
+    head = kitchen.repository().git("rev-parse", "main");
     KitchenViews.ImportView added =
         new ImportFoods(kitchen.desk())
             .call(table, all, FoodImport.Progress.NONE, kitchen.by());

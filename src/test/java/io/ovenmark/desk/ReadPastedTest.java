@@ -102,7 +102,8 @@ class ReadPastedTest {
   @Test
   void theFormulaThatIsMadeCanBeSaved() {
     ReadPasted.Made made =
-        verb.formula("lines.txt", bytes("\uFEFF120 g lupin flour\n60 g water\n"), PasteChoices.NONE);
+        verb.formula(
+            "lines.txt", bytes("\uFEFF120 g lupin flour\n60 g water\n"), PasteChoices.NONE);
     new NewFormula(kitchen.desk())
         .call(made.formula().withName("Plain bun"), Optional.empty(), "Begin", kitchen.by());
     assertThat(kitchen.desk().notebook().latest().formula("plain-bun").orElseThrow().lines())
@@ -141,8 +142,10 @@ class ReadPastedTest {
 
   @Test
   void nothingAndOtherEncodingsAreRefused() {
-    for (byte[] file : List.of(bytes(""), bytes("Method\nMix it."), new byte[] {(byte) 0xBD, ' '})) {
-      assertThatThrownBy(() -> verb.formula("x", file, PasteChoices.NONE)).isInstanceOf(Refusal.class);
+    byte[] latin = {(byte) 0xBD, ' '};
+    for (byte[] file : List.of(bytes(""), bytes("Method\nMix it."), latin)) {
+      assertThatThrownBy(() -> verb.formula("x", file, PasteChoices.NONE))
+          .isInstanceOf(Refusal.class);
     }
   }
 

@@ -397,6 +397,22 @@ class FormulaWriterTest {
   }
 
   @Test
+  void restoringIntoARevisionThatIsNotTheNewestAnyMoreWritesNothing() {
+    Revision second = revise(first, "Wetter", "water=188 g").revision();
+    Revision third = revise(second, "Salt", "salt=3 g").revision();
+
+    Refusal refusal =
+        refuses(
+            Refusal.Reason.CONFLICT,
+            () -> writer.restoreInto(first, second, "Back", fixture.by()));
+
+    assertThat(refusal.where()).isEqualTo(third.address().toString());
+    assertThat(fixture.notebook().newest(LINE)).isEqualTo(third);
+    assertThat(saved(writer.restoreInto(first, third, "Back", fixture.by())).revision().blob())
+        .isEqualTo(first.blob());
+  }
+
+  @Test
   void theBakesOfARestoredRevisionAreFoundAgain() {
     fixture.bake(first, List.of(NotebookFixture.piece("a", 200, 25, 60, 52, 40)));
     Revision second = revise(first, "Wetter", "water=188 g").revision();

@@ -10,6 +10,7 @@ import io.ovenmark.notebook.store.RepositoryFixture;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -150,7 +151,9 @@ class NotebookFolderTest {
 
     try (Notebook notebook = Notebook.open(link)) {
       NotebookSettings other = NotebookSettings.titled("Other title");
-      new RecordWriter(notebook).saveSettings(other, "Title", by());
+      NotebookSettings before = notebook.latest().settings();
+      Address main = Address.latest("any", Optional.empty());
+      new RecordWriter(notebook).saveSettings(main, other, before, "Title", by());
       assertThat(notebook.latest().settings()).isEqualTo(other);
     }
     assertThat(repository.git("status", "--porcelain")).isEmpty();

@@ -3,8 +3,11 @@ package io.ovenmark.speed;
 import io.ovenmark.demo.DemoNotebook;
 import io.ovenmark.desk.CompareRevisions;
 import io.ovenmark.desk.Desk;
+import io.ovenmark.desk.FindInHistory;
 import io.ovenmark.desk.Json;
 import io.ovenmark.desk.ListFormulas;
+import io.ovenmark.desk.Progress;
+import io.ovenmark.desk.Search;
 import io.ovenmark.desk.ShowTimeline;
 import io.ovenmark.formula.Formula;
 import io.ovenmark.formula.FormulaCodec;
@@ -35,16 +38,18 @@ import java.util.stream.Stream;
  * one run, so that a busy machine slows both.
  *
  * <p>Its arguments are a folder for the generated notebook, which is kept for the next run, and
- * {@code all} or which parts to measure: {@code
- * timeline,open,compare,revise,list,sheet,levers,demo,jar,pages}.
+ * {@code all} or which parts to measure: {@code timeline,open,compare,revise,list,search,sheet,
+ * levers,demo,jar,pages,typing}.
  */
 public final class SpeedRun {
   private static final Address PLAIN = Address.parse(GeneratedNotebook.slug(101));
   private static final Address WITH_VARIANT = Address.parse(GeneratedNotebook.slug(100));
   private static final List<String> PARTS =
       List.of(
-          "timeline", "open", "compare", "revise", "list", "sheet", "levers", "demo", "jar",
-          "pages");
+          "timeline", "open", "compare", "revise", "list", "search", "sheet", "levers", "demo",
+          "jar", "pages", "typing");
+
+  private static final String PLAIN_FILE = "formulas/" + PLAIN.formula() + ".json";
 
   private final SpeedTable table = new SpeedTable();
   private final Path base;
@@ -111,11 +116,13 @@ public final class SpeedRun {
       case "compare" -> compare();
       case "revise" -> revise();
       case "list" -> list();
+      case "search" -> search();
       case "sheet" -> sheet();
       case "levers" -> sink += LeversRun.measure(table);
       case "demo" -> demo();
       case "jar" -> jar();
       case "pages" -> pages();
+      case "typing" -> typing();
       default -> throw new IllegalArgumentException("no part " + part);
     }
   }
@@ -276,6 +283,54 @@ public final class SpeedRun {
     }
   }
 
+  private void search() throws Exception {
+    Path index = notebook.resolve(".git/ovenmark/search");
+    Sample built = new Sample();
+    for (int i = 0; i < 3; i++) {
+      Files.deleteIfExists(index);
+      try (Desk desk = desk()) {
+        built.time(() -> new FindInHistory(desk).read(Progress.UNWATCHED));
+      }
+    }
+    table.alone("read the history of 20 000 commits for searching, once", built, "");
+    Sample opened = new Sample();
+    Sample grep = new Sample();
+    Sample ours = new Sample();
+    Sample pickaxe = new Sample();
+    Sample food = new Sample();
+    for (int i = 0; i < 5; i++) {
+      try (Desk desk = desk()) {
+        opened.time(() -> sink += find(desk, Search.forWords("change 77")));
+      }
+    }
+    table.alone("search in a notebook just opened, its file up to date", opened, "");
+    try (Desk desk = desk()) {
+      Search butter =
+          Search.read(desk, new Search.Texts("", "", "butter", "", "", "", "", List.of()));
+      for (int i = 0; i < 30; i++) {
+        sink += find(desk, Search.forWords("change 77")) + find(desk, butter);
+      }
+      for (int i = 0; i < 5; i++) {
+        grep.time(() -> git.run(notebook, "log", "--all", "-i", "--grep=change 77"));
+        pickaxe.time(() -> git.run(notebook, "log", "--all", "-Sbutter", "--", PLAIN_FILE));
+        for (int j = 0; j < 10; j++) {
+          ours.time(() -> sink += find(desk, Search.forWords("change 77")));
+          food.time(() -> sink += find(desk, butter));
+        }
+      }
+    }
+    table.compared(
+        "search all notes, steps and findings for two words, warm",
+        ours, "`git log --all --grep`, notes only", grep, 0.2);
+    table.compared(
+        "find every revision of 200 formulas that changed a food, warm",
+        food, "`git log --all -S` for one formula", pickaxe, 0.2);
+  }
+
+  private static int find(Desk desk, Search search) {
+    return Json.compact(new FindInHistory(desk).call(search, 5)).length();
+  }
+
   private void sheet() throws Exception {
     try (Notebook opened = Notebook.open(notebook)) {
       Formula formula = opened.formula(opened.newest(PLAIN));
@@ -339,6 +394,17 @@ public final class SpeedRun {
     delete(demo);
   }
 
+  private void typing() throws Exception {
+    Path demo = base.resolve("demo-typing");
+    delete(demo);
+    DemoNotebook.create(demo, (done, total) -> sink += done);
+    try (TypingRun run = new TypingRun(table)) {
+      run.measure("an edit in the demo", demo, "seeded-lupin-bun");
+      run.measure("an edit of 25 lines, 200 formulas", notebook, PLAIN.formula());
+    }
+    delete(demo);
+  }
+
   private static String bakeOf(Path notebook, String formula) {
     try (Notebook opened = Notebook.open(notebook)) {
       return opened.bakes(formula).get(0).id();
@@ -348,6 +414,7 @@ public final class SpeedRun {
   private static Map<String, String> pagesOf(String formula, String bake) {
     Map<String, String> pages = new LinkedHashMap<>();
     pages.put("list", "/");
+    pages.put("search", "/search?q=rest");
     pages.put("formula", "/formulas/" + formula);
     pages.put("worksheet", "/worksheet/" + formula);
     pages.put("bake", "/bakes/" + formula + "/" + bake);

@@ -17,6 +17,15 @@ final class Asking {
 
   /** What came back on a bare socket. */
   record Raw(int status, String head, String body) {
+    /** The value of a header; empty when it is not there. */
+    String header(String name) {
+      return head.lines()
+          .filter(line -> line.regionMatches(true, 0, name + ":", 0, name.length() + 1))
+          .map(line -> line.substring(name.length() + 1).strip())
+          .findFirst()
+          .orElse("");
+    }
+
     boolean hasHeader(String name) {
       return head.toLowerCase(Locale.ROOT).contains("\n" + name.toLowerCase(Locale.ROOT) + ":");
     }
@@ -63,8 +72,13 @@ final class Asking {
 
   /** A request written out as it is; {@code PORT} stands for the viewer's port. */
   static Raw raw(Viewer viewer, String request) {
+    return raw("127.0.0.1", viewer, request);
+  }
+
+  /** The same, at another address on which the viewer listens. */
+  static Raw raw(String address, Viewer viewer, String request) {
     String port = String.valueOf(viewer.address().getPort());
-    try (Socket socket = new Socket("127.0.0.1", viewer.address().getPort())) {
+    try (Socket socket = new Socket(address, viewer.address().getPort())) {
       socket
           .getOutputStream()
           .write(request.replace("PORT", port).getBytes(StandardCharsets.ISO_8859_1));

@@ -30,12 +30,14 @@ final class OwnBench implements AutoCloseable {
   private final Desk desk;
   private final List<Throwable> faults = new CopyOnWriteArrayList<>();
   private final AtomicInteger writes = new AtomicInteger();
+  private final int port;
   private Viewer viewer;
 
   private OwnBench(Path folder) {
     this.folder = folder;
     desk = new Desk(Notebook.open(folder));
     viewer = Viewer.start(desk, Opening.onAnyPort(this::by), faults::add);
+    port = viewer.address().getPort();
   }
 
   /** A new notebook in a temporary folder. */
@@ -79,7 +81,6 @@ final class OwnBench implements AutoCloseable {
 
   /** Starts a viewer again on the port that the last one had. */
   void startAgain() {
-    int port = viewer.address().getPort();
     viewer.close();
     viewer = Viewer.start(desk, new Opening(port, this::by), faults::add);
   }

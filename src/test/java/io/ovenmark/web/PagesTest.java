@@ -23,6 +23,9 @@ class PagesTest {
   private static final List<String> PAGES =
       List.of(
           "/",
+          "/begin",
+          "/begin?way=copy&from=seeded-lupin-bun@2",
+          "/carry/seeded-lupin-bun/egg-free",
           "/formulas/seeded-lupin-bun?a=2&b=3",
           "/formulas/seeded-lupin-bun?a=../wheat-bun@1&b=egg-free@4",
           "/worksheet/seeded-lupin-bun@2",
@@ -116,12 +119,20 @@ class PagesTest {
   }
 
   @Test
-  void anEmptyNotebookSaysHowToBegin(Browser browser) {
+  void anEmptyNotebookExplainsItselfAndLeadsToTheFirstFormulaInOneClick(Browser browser) {
     try (Visit visit = Visit.open(RunningBench.EMPTY, browser, Visit.PHONE, ColorScheme.LIGHT)) {
       assertThat(visit.to("/").text())
-          .contains("There is no formula in this notebook yet.", "ovenmark new", "ovenmark demo");
+          .contains("There is no formula in this notebook yet.")
+          .contains("A formula", "A revision", "A bake")
+          .doesNotContain("ovenmark new", "terminal");
       visit.assertFits();
       visit.assertAccessible();
+      visit.at("text=Paste a recipe").click();
+      visit.settled();
+      assertThat(visit.address()).isEqualTo("/begin?way=paste");
+      visit.to("/").at("text=Write the first formula").click();
+      visit.settled();
+      assertThat(visit.address()).isEqualTo("/begin");
     }
   }
 
@@ -226,7 +237,7 @@ class PagesTest {
       assertThat(Pattern.compile("/Type\\s*/Page[^s]").matcher(text).results()).hasSize(1);
       visit.page().emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
       assertThat(visit.at("#header").isVisible()).isFalse();
-      assertThat(visit.at("button:text('Print')").isVisible()).isFalse();
+      assertThat(visit.at(".sheet-head button").first().isVisible()).isFalse();
       assertThat(visit.at(".weigh").isVisible()).isTrue();
     }
   }

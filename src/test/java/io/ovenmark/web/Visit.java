@@ -9,6 +9,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.WaitForSelectorState;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -28,13 +29,13 @@ final class Visit implements AutoCloseable {
 
   private static final int TIMEOUT_MS = 10_000;
 
-  private final Viewer viewer;
+  private final String root;
   private final BrowserContext context;
   private final Page page;
   private final List<String> complaints = new ArrayList<>();
 
   private Visit(Viewer viewer, BrowserContext context) {
-    this.viewer = viewer;
+    root = viewer.address().toString();
     this.context = context;
     context.addInitScript(
         "addEventListener('securitypolicyviolation', event =>"
@@ -55,7 +56,7 @@ final class Visit implements AutoCloseable {
         });
     page.onRequest(
         request -> {
-          if (!request.url().startsWith(viewer.address().toString())) {
+          if (!request.url().startsWith(root)) {
             complaints.add("elsewhere: " + request.url());
           }
         });
@@ -104,7 +105,7 @@ final class Visit implements AutoCloseable {
 
   /** Opens a page and waits until it is drawn. */
   Visit to(String path) {
-    page.navigate(Asking.at(viewer, path).toString());
+    page.navigate(root + path.substring(1));
     return settled();
   }
 
@@ -112,6 +113,8 @@ final class Visit implements AutoCloseable {
   Visit settled() {
     page.locator("main:not([aria-busy]) h1").waitFor();
     page.locator("#header .notebook code").waitFor();
+    page.locator(".trends[aria-busy]")
+        .waitFor(new Locator.WaitForOptions().setState(WaitForSelectorState.DETACHED));
     return this;
   }
 
@@ -125,7 +128,7 @@ final class Visit implements AutoCloseable {
 
   /** Path and query of the address that the browser shows. */
   String address() {
-    return page.url().replace(viewer.address().toString(), "/");
+    return page.url().replace(root, "/");
   }
 
   /** What the page says, as a reader sees it. */

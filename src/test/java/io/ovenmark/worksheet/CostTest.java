@@ -27,7 +27,8 @@ class CostTest {
         new Food(
             food.slug(), food.name(), food.kind(), food.source(), food.per100g(),
             food.household(), food.densityGramsPerMillilitre(), food.allergens(), food.polyol(),
-            Optional.of(new Price(new BigDecimal(amount), currency, grams)), food.extras()));
+            Optional.of(new Price(new BigDecimal(amount), currency, grams, Optional.empty())),
+            food.extras()));
   }
 
   private Cost cost(String... lines) {
