@@ -18,6 +18,7 @@ import {causes, figureTable} from "/parts/figures.js";
 import {goalMark, ruleList} from "/parts/goal.js";
 import {defaultPins, editedAddress, entryOf} from "/parts/history.js";
 import {lineTable} from "/parts/lines.js";
+import {nextChange} from "/parts/next-change.js";
 import {Rows, spine} from "/parts/spine.js";
 import {filtered, shownOf, timelineFilter} from "/parts/timeline-filter.js";
 import {trendKeys, trendsOf, whenThere} from "/parts/trends-coming.js";
@@ -108,7 +109,8 @@ export const formulaView = {
         </details>
       </section>
       <section class="answer" aria-label="Comparison">
-        ${revisionActs(onTimeline(timeline, pins.to), tools)} ${unfinishedOf(timeline.formula)}
+        ${revisionActs(onTimeline(timeline, pins.to), tools)} ${nextChange(pins.to)}
+        ${unfinishedOf(timeline.formula)}
         ${trendStrip({trends: whenThere(trends, redraw), pins, reading, exchange, redraw})}
         ${comparison ? answer(comparison, pins, chosen, to) : nothing}
         ${failure ? html`<div class="comparison">${refused(failure)}</div>` : nothing}

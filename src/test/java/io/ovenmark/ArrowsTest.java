@@ -32,7 +32,19 @@ class ArrowsTest {
   private static final Set<String> CHANGE = with(RECORDS, "change");
   private static final Set<String> FIGURES = with(CHANGE, "worksheet", "goal");
   private static final Set<String> DESK =
-      with(FIGURES, "compare", "notebook", "paste", "photo", "search", "desk");
+      with(
+          FIGURES,
+          "cause",
+          "compare",
+          "effect",
+          "lever",
+          "notebook",
+          "paste",
+          "photo",
+          "search",
+          "tasting",
+          "window",
+          "desk");
 
   /** For each package those that it may use besides itself. */
   private static final Map<String, Set<String>> MAY_USE =
@@ -47,7 +59,12 @@ class ArrowsTest {
               Map.entry("worksheet", CHANGE),
               Map.entry("goal", with(CHANGE, "worksheet")),
               Map.entry("compare", FIGURES),
-              Map.entry("notebook", FIGURES),
+              Map.entry("lever", FIGURES),
+              Map.entry("window", FIGURES),
+              Map.entry("cause", with(FIGURES, "compare")),
+              Map.entry("effect", with(FIGURES, "compare")),
+              Map.entry("tasting", RECORDS),
+              Map.entry("notebook", with(FIGURES, "tasting")),
               Map.entry("paste", with(BOTTOM, "formula", "pantry")),
               Map.entry("photo", RECORDS),
               Map.entry("search", CHANGE),
@@ -140,6 +157,15 @@ class ArrowsTest {
           .should()
           .dependOnClassesThat()
           .resideInAPackage("com.github.difflib..");
+
+  @ArchTest
+  static final ArchRule onlyTheLeversSeeTheSolver =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("io.ovenmark.lever..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.ojalgo..");
 
   /** What the machine, its user and its clock say comes in from the top. */
   private static final Set<String> SURROUNDINGS =

@@ -42,6 +42,7 @@ final class CompareCommand extends DeskCommand {
       out().json(verb.call(from, to));
     } else {
       ComparisonText.of(verb.compare(from, to)).lines().forEach(out()::line);
+      CostText.print(verb.cost(from, to), out());
     }
     return ExitCode.DONE;
   }

@@ -34,6 +34,8 @@ import picocli.CommandLine.Spec;
       ReviseCommand.class,
       TimelineCommand.class,
       CompareCommand.class,
+      LeversCommand.class,
+      ScaleCommand.class,
       FindCommand.class,
       VariantCommand.class,
       CarryCommand.class,

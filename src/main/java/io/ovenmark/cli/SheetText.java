@@ -30,6 +30,7 @@ final class SheetText {
     text.lines();
     text.yield();
     text.macros();
+    CostText.print(sheet.cost(), out);
     text.unknowns();
     GoalText.print(sheet.goal(), out);
     text.method();

@@ -71,6 +71,17 @@ public final class CompareRevisions {
   }
 
   /**
+   * What two states cost, for printing.
+   *
+   * @param from the earlier side
+   * @param to the later side
+   * @return what a batch and a piece cost
+   */
+  public CostViews.CostDifference cost(Address from, Address to) {
+    return CostViews.between(place(from).side().sheet(), place(to).side().sheet());
+  }
+
+  /**
    * The state before another on its line of history.
    *
    * @param address a state

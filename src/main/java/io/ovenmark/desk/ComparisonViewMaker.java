@@ -65,7 +65,8 @@ final class ComparisonViewMaker {
                 .map(each -> (each.name() + " " + each.detail()).strip())
                 .toList()
             : List.of(),
-        confounding.sentence().isEmpty() ? null : confounding.sentence());
+        confounding.sentence().isEmpty() ? null : confounding.sentence(),
+        CostViews.between(comparison.from().sheet(), comparison.to().sheet()));
   }
 
   private static ComparisonViews.LineDifference line(LineComparison line) {

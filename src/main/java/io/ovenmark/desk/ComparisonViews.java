@@ -27,6 +27,7 @@ public final class ComparisonViews {
    * @param confounded the things that differ between the bakes; fewer than two means that nothing
    *     is confounded
    * @param credit what may be credited to what, in words, or null when there is nothing to say
+   * @param cost what both sides cost
    */
   public record ComparisonView(
       SideView from,
@@ -44,7 +45,8 @@ public final class ComparisonViews {
       List<FieldDifference> texts,
       OutcomeView outcomes,
       List<String> confounded,
-      String credit) {}
+      String credit,
+      CostViews.CostDifference cost) {}
 
   /**
    * One side.

@@ -196,7 +196,8 @@ public final class ShowFormula {
         worksheet.allergens().stream().map(Allergen::key).toList(),
         worksheet.allergensUnknownIn(),
         Cautions.of(worksheet),
-        desk.views(bakes));
+        desk.views(bakes),
+        CostViews.of(worksheet));
   }
 
   static FigureSet ratios(Worksheet worksheet) {

@@ -135,6 +135,7 @@ public final class Views {
    * @param allergensUnknownIn foods of which that is not known
    * @param cautions what to mind
    * @param bakes the bakes of exactly this content
+   * @param cost what a batch and a piece cost
    */
   public record FormulaSheet(
       String address,
@@ -167,7 +168,8 @@ public final class Views {
       List<String> allergens,
       List<String> allergensUnknownIn,
       List<String> cautions,
-      List<BakeView> bakes) {}
+      List<BakeView> bakes,
+      CostViews.CostView cost) {}
 
   /**
    * A line worked out.

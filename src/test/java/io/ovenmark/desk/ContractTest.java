@@ -45,6 +45,8 @@ class ContractTest {
     ANSWERS.put("timeline", new ShowTimeline(desk).call(bun));
     ANSWERS.put("compare", new CompareRevisions(desk).call(bun.at(2), bun.at(3)));
     ANSWERS.put("bake", sheet.bakes().get(0));
+    ANSWERS.put("levers", new FindLevers(desk).call(bun, LeverOrder.of("liquid ratio 1.9")));
+    ANSWERS.put("scale", new ScaleFormula(desk).call(bun, ScaleOrder.ofPieces("10")));
   }
 
   @AfterAll
@@ -61,7 +63,7 @@ class ContractTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"list", "show", "timeline", "compare", "bake"})
+  @ValueSource(strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale"})
   void isWrittenAsInItsGoldenFile(String answer) {
     String folder = bench.desk().notebook().folder().toString();
     String text = Json.readable(ANSWERS.get(answer)).replace(folder, "FOLDER");
@@ -186,7 +188,7 @@ class ContractTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"list", "show", "timeline", "compare", "bake"})
+  @ValueSource(strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale"})
   void hasNamesInSnakeCaseAndNumbersThatAreNumbers(String answer) {
     walk(
         answer,
