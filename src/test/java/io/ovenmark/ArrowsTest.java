@@ -159,10 +159,10 @@ class ArrowsTest {
           .resideInAPackage("com.github.difflib..");
 
   @ArchTest
-  static final ArchRule onlyTheLeversSeeTheSolver =
+  static final ArchRule onlyLeversAndTheWindowSeeTheSolver =
       noClasses()
           .that()
-          .resideOutsideOfPackage("io.ovenmark.lever..")
+          .resideOutsideOfPackages("io.ovenmark.lever..", "io.ovenmark.window..")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("org.ojalgo..");

@@ -28,6 +28,8 @@ final class Site {
           "/worksheet/{formula}/{variant}",
           "/beside",
           "/bakes/{formula}/{bake}",
+          "/window/{formula}",
+          "/window/{formula}/{variant}",
           "/record/{formula}",
           "/record/{formula}/{variant}",
           "/preferences",

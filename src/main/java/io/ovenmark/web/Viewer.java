@@ -119,6 +119,7 @@ public final class Viewer implements AutoCloseable {
         new SearchArea(desk, tasks),
         new DraftArea(desk, opening.by()),
         new BakeArea(desk, opening),
+        new WindowArea(desk),
         new PhotoArea(desk, opening),
         new BeginArea(desk),
         new ActsArea(desk, opening),

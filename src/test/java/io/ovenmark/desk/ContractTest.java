@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import io.ovenmark.bake.Piece;
+import io.ovenmark.bake.PieceText;
 import io.ovenmark.notebook.Address;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -31,6 +33,15 @@ class ContractTest {
   private static final ObjectMapper MAPPER = new ObjectMapper();
   private static final Map<String, Object> ANSWERS = new LinkedHashMap<>();
 
+  private static final List<Piece> WINDOW =
+      PieceText.read(
+          List.of(),
+          List.of(
+              "a 190C 21min core=91C crust=1.4 finding=pale",
+              "b 190C 28min core=97C crust=2.2 log='8min 45C, 20min 88C, 28min 97C'",
+              "c 210C 20min core=95C crust=2.4 finding='even crumb' liking=8,7",
+              "d 210C 26min core=99C crust=3.3 finding=dry"));
+
   @TempDir static Path temporary;
   private static LupinBench bench;
 
@@ -47,6 +58,10 @@ class ContractTest {
     ANSWERS.put("bake", sheet.bakes().get(0));
     ANSWERS.put("levers", new FindLevers(desk).call(bun, LeverOrder.of("liquid ratio 1.9")));
     ANSWERS.put("scale", new ScaleFormula(desk).call(bun, ScaleOrder.ofPieces("10")));
+    bench.fixture().bake(bench.bun().at(3), WINDOW);
+    ANSWERS.put(
+        "window",
+        new FindWindow(desk).call(bun.at(3), WindowOrder.of("dough", "crust 2 to 3", "not dry")));
   }
 
   @AfterAll
@@ -63,7 +78,8 @@ class ContractTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale"})
+  @ValueSource(
+      strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale", "window"})
   void isWrittenAsInItsGoldenFile(String answer) {
     String folder = bench.desk().notebook().folder().toString();
     String text = Json.readable(ANSWERS.get(answer)).replace(folder, "FOLDER");
@@ -188,7 +204,8 @@ class ContractTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale"})
+  @ValueSource(
+      strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale", "window"})
   void hasNamesInSnakeCaseAndNumbersThatAreNumbers(String answer) {
     walk(
         answer,
