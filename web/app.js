@@ -55,6 +55,10 @@ const routes = [
     /^\/record\/(?<address>[^/]+(?:\/[^/]+)?)$/,
     () => import("/views/record.js").then((m) => m.recordView),
   ],
+  [
+    /^\/window\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/window.js").then((m) => m.windowView),
+  ],
   [/^\/beside$/, () => import("/views/photos.js").then((m) => m.besideView)],
   [/^\/drafts\/(?<draft>[^/]+)$/, () => import("/views/edit.js").then((m) => m.editView)],
 ];

@@ -138,9 +138,16 @@ function findings(piece) {
     ...piece.attributes
       .filter((each) => each.scores.length > 0)
       .map((each) => html`<li>${each.name}: ${justRight(each.scores)}</li>`),
+    ...(piece.core_log.length > 0 ? [html`<li>core ${coreLog(piece.core_log)}</li>`] : []),
     ...[piece.verdict, piece.note].filter(Boolean).map((words) => html`<li>${words}</li>`),
   ];
   return words.length > 0 ? html`<ul class="findings">${words}</ul>` : "none";
+}
+
+function coreLog(points) {
+  return points
+    .map((each) => `${number(each.minutes)} min ${heat(each.temperature, each.temperature_c)}`)
+    .join(", ");
 }
 
 function minutes(value) {

@@ -44,8 +44,9 @@ final class WindowCommand extends DeskCommand {
       names = "--pieces",
       paramLabel = "revision|dough|all",
       description =
-          "Which pieces: of this revision, of all revisions with the same dough (default), or of"
-              + " the whole line of history.")
+          "Which pieces: of this revision, of all revisions with the same dough, or of the whole"
+              + " line of history; default: of this revision when they make a map, else of the"
+              + " same dough.")
   private String pieces;
 
   @Option(
@@ -61,7 +62,10 @@ final class WindowCommand extends DeskCommand {
       description = "What the oven can be set to, such as \"180 to 220 C\".")
   private String oven;
 
-  @Option(names = "--time", paramLabel = "RANGE", description = "Likewise, such as \"14 to 30 min\".")
+  @Option(
+      names = "--time",
+      paramLabel = "RANGE",
+      description = "Likewise, such as \"14 to 30 min\".")
   private String time;
 
   @Option(

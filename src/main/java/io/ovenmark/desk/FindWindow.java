@@ -13,6 +13,7 @@ import io.ovenmark.window.ProposedLimits;
 import io.ovenmark.window.WindowLimit;
 import io.ovenmark.window.WindowMap;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -26,7 +27,7 @@ import java.util.Set;
  *
  * <pre>{@code
  * WindowViews.WindowSheet sheet =
- *     new FindWindow(desk).call(address, WindowOrder.of("dough", "no gummy crumb", "crust 2 to 3"));
+ *     new FindWindow(desk).call(address, WindowOrder.of("dough", "crust 2 to 3", "not dry"));
  * }</pre>
  */
 public final class FindWindow {
@@ -36,7 +37,7 @@ public final class FindWindow {
   record Found(
       FindLevers.State state,
       WindowQuestion question,
-      boolean proposed,
+      WindowQuestion.Choice choice,
       List<WindowViews.ChoiceView> choices,
       BakeWindow window) {}
 
@@ -75,8 +76,9 @@ public final class FindWindow {
     String dough = dough(state.sheet().worksheet().formula());
     doughs.put(blob, dough);
     List<Bake> bakes = desk.notebook().bakes(address.formula());
+    Map<WindowQuestion.Choice, List<BakedPiece>> pieces =
+        new EnumMap<>(WindowQuestion.Choice.class);
     List<WindowViews.ChoiceView> choices = new ArrayList<>();
-    List<BakedPiece> pieces = List.of();
     for (WindowQuestion.Choice choice : WindowQuestion.Choice.values()) {
       Set<String> kinds = new HashSet<>();
       List<BakedPiece> chosen = new ArrayList<>();
@@ -93,15 +95,26 @@ public final class FindWindow {
           kinds.add(of);
         }
       }
+      pieces.put(choice, chosen);
       choices.add(
-          new WindowViews.ChoiceView(
-              choice.key(), choice.words(), chosen.size(), kinds.size()));
-      pieces = choice == question.choice() ? List.copyOf(chosen) : pieces;
+          new WindowViews.ChoiceView(choice.key(), choice.words(), chosen.size(), kinds.size()));
     }
     boolean egg = state.sheet().worksheet().allergens().contains(Allergen.EGGS);
-    boolean proposed = question.limits().isEmpty();
-    List<WindowLimit> limits = proposed ? ProposedLimits.of(pieces, egg) : question.limits();
-    return new Found(state, question, proposed, choices, window(question, pieces, limits));
+    WindowQuestion.Choice choice =
+        question.choice().orElseGet(
+            () ->
+                window(question, pieces.get(WindowQuestion.Choice.REVISION), egg).map().isPresent()
+                    ? WindowQuestion.Choice.REVISION
+                    : WindowQuestion.Choice.DOUGH);
+    return new Found(
+        state, question, choice, choices, window(question, pieces.get(choice), egg));
+  }
+
+  private BakeWindow window(WindowQuestion question, List<BakedPiece> pieces, boolean egg) {
+    return window(
+        question,
+        pieces,
+        question.limits().isEmpty() ? ProposedLimits.of(pieces, egg) : question.limits());
   }
 
   private BakeWindow window(

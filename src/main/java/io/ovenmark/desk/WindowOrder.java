@@ -6,7 +6,8 @@ import java.util.List;
  * A question about a bake window as it is typed or sent. Every part may be null or empty.
  *
  * @param pieces which pieces: {@code revision}, {@code dough} (all revisions with the same dough)
- *     or {@code all} of the line of history; null for the same dough
+ *     or {@code all} of the line of history; null for this revision when its pieces make a map, else
+ *     the same dough
  * @param limits limits such as {@code core at least 71 °C}; none for those that the pieces propose
  * @param along {@code minutes} or {@code dose}; null for minutes
  * @param oven what the map shows and the oven can be set to, such as {@code 180 to 220 °C}

@@ -16,7 +16,7 @@ import java.util.regex.Pattern;
 
 /** A question about a bake window, read. */
 record WindowQuestion(
-    Choice choice,
+    Optional<Choice> choice,
     List<WindowLimit> limits,
     Axis axis,
     Optional<double[]> oven,
@@ -27,7 +27,8 @@ record WindowQuestion(
       Pattern.compile(
           "([0-9.]{1,6}) ?([°º]? ?[CFcf])? ?(?:to|-|–|\\.\\.) ?([0-9.]{1,6}) ?([°º]? ?[CFcf])");
   private static final Pattern TIME =
-      Pattern.compile("([0-9.]{1,6}) ?(?:min)? ?(?:to|-|–|\\.\\.) ?([0-9.]{1,6}) ?(?:min|minutes)?");
+      Pattern.compile(
+          "([0-9.]{1,6}) ?(?:min)? ?(?:to|-|–|\\.\\.) ?([0-9.]{1,6}) ?(?:min|minutes)?");
 
   /** Which pieces. */
   enum Choice {
@@ -55,10 +56,13 @@ record WindowQuestion(
         Asked.read("limits", () -> order.limits().stream().map(WindowLimit::read).toList());
     if (limits.size() > MOST_LIMITS) {
       throw invalid(
-          "limits", "There are " + limits.size() + " limits.", "State at most " + MOST_LIMITS + ".");
+          "limits",
+          "There are " + limits.size() + " limits.",
+          "State at most " + MOST_LIMITS + ".");
     }
     return new WindowQuestion(
-        choice("pieces", order.pieces(), Choice.DOUGH, Choice.values()),
+        text(order.pieces())
+            .map(text -> choice("pieces", text, Choice.DOUGH, Choice.values())),
         limits.stream().distinct().toList(),
         choice("along", order.along(), Axis.MINUTES, Axis.values()),
         text(order.oven()).map(WindowQuestion::oven),

@@ -50,9 +50,10 @@ final class WindowSentences {
     WindowMap map = window.map().get();
     WindowMap.Best best = map.best();
     int limits = window.limits().size();
-    String all = limits == 1 ? "the limit" : limits == 2 ? "both limits" : "all " + limits + " limits";
+    String all =
+        limits == 1 ? "the limit" : limits == 2 ? "both limits" : "all " + limits + " limits";
     String sure =
-        " That is " + best.sureness().words() + " by " + window.onMap().size() + " pieces: "
+        " That is " + best.sureness().words() + " from " + window.onMap().size() + " pieces: "
             + between(best.low(), best.high()) + ".";
     if (best.chance() < WindowMap.POSSIBLE) {
       return "Nowhere on the map does more than every second piece keep " + all
@@ -116,9 +117,19 @@ final class WindowSentences {
         : "it may be " + from + " to " + to + " in 10";
   }
 
-  String next(NextBake next) {
+  String next(NextBake next, BakeWindow window) {
     if (next.settles().isEmpty()) {
-      return "Brings in what the map lacks.";
+      boolean heat =
+          window.onMap().stream()
+              .noneMatch(p -> Math.abs(p.ovenCelsius().orElse(0) - next.celsius()) < 1);
+      boolean time =
+          window.onMap().stream()
+              .noneMatch(p -> Math.abs(p.minutes().orElse(0) - next.minutes()) < 0.5);
+      return heat && time
+          ? "Brings in another heat and another time."
+          : heat
+              ? "Brings in another heat."
+              : time ? "Brings in another time." : "Brings in the two together.";
     }
     NextBake.Settled settled = next.settles().get();
     return "Tells most about “" + settled.limit().text(units) + "”: there "
@@ -139,8 +150,8 @@ final class WindowSentences {
     double step = fahrenheit ? FAHRENHEIT_STEP / FAHRENHEIT_PER_CELSIUS / 10 : 1;
     String more = axis == Axis.MINUTES ? "a fifth more time" : "a fifth more dose";
     if (fit.limit() instanceof WindowLimit.Measured measured) {
-      return first(more) + ": " + moved(measured.measure(), fit.perFifthMoreTime(), 1) + "; " + hotter
-          + ": " + moved(measured.measure(), fit.perTenDegrees(), step) + ". Like pieces differ by "
+      return first(more) + ": " + moved(measured.measure(), fit.perFifthMoreTime(), 1) + "; "
+          + hotter + ": " + moved(measured.measure(), fit.perTenDegrees(), step) + ". Like pieces differ by "
           + scatter(measured.measure(), fit.noise().orElse(0)) + ".";
     }
     return first(more) + ": " + often(fit.perFifthMoreTime()) + "; " + hotter + ": "
@@ -224,7 +235,7 @@ final class WindowSentences {
             + units.degreeUnit() + ") ÷ "
             + FigureText.number(dose.zCelsius() * (inFahrenheit() ? FAHRENHEIT_PER_CELSIUS : 1))
             + " " + units.degreeUnit() + ") over the minutes between the first and the last logged"
-            + " core temperature, by trapezoids. With 100 °C and 33 °C it is the cooking value, from"
-            + " memory. Without a log it is unknown.");
+            + " core temperature, by trapezoids. With 100 °C and 33 °C it is the cooking value,"
+            + " from memory. Without a log it is unknown.");
   }
 }

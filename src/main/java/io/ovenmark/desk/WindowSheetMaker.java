@@ -65,9 +65,9 @@ final class WindowSheetMaker {
 
   private WindowViews.AskedView asked() {
     return new WindowViews.AskedView(
-        found.question().choice().key(),
+        found.choice().key(),
         window.limits().stream().map(limit -> limit.text(units)).toList(),
-        found.proposed(),
+        found.question().limits().isEmpty(),
         window.axis() == Axis.MINUTES ? "minutes" : "dose",
         found.question().dose().referenceCelsius(),
         found.question().dose().zCelsius());
@@ -172,7 +172,7 @@ final class WindowSheetMaker {
         next.settles().map(each -> each.limit().text(units)).orElse(null),
         next.settles().map(NextBake.Settled::chance).orElse(null),
         next.settles().map(NextBake.Settled::share).orElse(null),
-        sentences.next(next));
+        sentences.next(next, window));
   }
 
   private String setting(double celsius) {
@@ -186,7 +186,7 @@ final class WindowSheetMaker {
   private List<String> remarks() {
     List<String> remarks = new ArrayList<>();
     found.choices().stream()
-        .filter(choice -> choice.pieces().equals(found.question().choice().key()))
+        .filter(choice -> choice.pieces().equals(found.choice().key()))
         .filter(choice -> choice.doughs() > 1)
         .findFirst()
         .ifPresent(

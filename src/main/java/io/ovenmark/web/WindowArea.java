@@ -5,6 +5,7 @@ import io.ovenmark.desk.Desk;
 import io.ovenmark.desk.FindWindow;
 import io.ovenmark.desk.WindowOrder;
 import io.ovenmark.desk.WindowViews;
+import java.util.List;
 
 /** Where a formula keeps its limits on the map of oven temperature × time. */
 final class WindowArea implements Area {
@@ -23,7 +24,7 @@ final class WindowArea implements Area {
     WindowOrder order =
         new WindowOrder(
             context.queryParam("pieces"),
-            context.queryParams("limit"),
+            Asked.optional(context, "limits").map(text -> List.of(text.split(";"))).orElse(null),
             context.queryParam("along"),
             context.queryParam("oven"),
             context.queryParam("time"),

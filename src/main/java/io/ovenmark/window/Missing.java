@@ -55,7 +55,7 @@ public record Missing(String what, String sentence, String remedy) {
             + (pieces > points ? ", of " + pieces + " baked" : "")
             + "; a map needs at least " + LEAST_PIECES + ".",
         axis == Axis.MINUTES
-            ? "Bake some more, in two ovens' heats and two times, or take in pieces of other doughs."
+            ? "Bake some more, at two heats and two times, or take in pieces of other doughs."
             : "Log the core of some pieces, such as: 4 min 45 °C, 8 min 78 °C, 12 min 96 °C.");
   }
 

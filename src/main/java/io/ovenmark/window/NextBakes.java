@@ -17,7 +17,7 @@ import java.util.Optional;
 final class NextBakes {
   private static final int MOST = 3;
   private static final double LEAST_SHARE = 0.02;
-  private static final double OF_THE_BEST = 0.25;
+  private static final double OF_THE_BEST = 0.4;
 
   private final MapMaker maker;
   private final List<Response> responses;

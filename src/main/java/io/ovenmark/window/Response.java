@@ -160,11 +160,12 @@ abstract sealed class Response {
     List<Failing> failing() {
       List<Failing> ways = new ArrayList<>();
       String word = limit.measure().word();
+      boolean isCrust = limit.measure() == Measure.CRUST;
       if (Double.isFinite(low)) {
-        ways.add(new Failing(word + " too low", row -> fit.next(row).chanceBelow(low)));
+        ways.add(new Failing(word + (isCrust ? " too pale" : " too low"), row -> fit.next(row).chanceBelow(low)));
       }
       if (Double.isFinite(high)) {
-        ways.add(new Failing(word + " too high", row -> 1 - fit.next(row).chanceBelow(high)));
+        ways.add(new Failing(word + (isCrust ? " too dark" : " too high"), row -> 1 - fit.next(row).chanceBelow(high)));
       }
       return ways;
     }

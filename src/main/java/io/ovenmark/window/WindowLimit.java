@@ -67,7 +67,8 @@ public sealed interface WindowLimit {
       }
       double it = value.getAsDouble();
       return Optional.of(
-          it >= low.orElse(Double.NEGATIVE_INFINITY) && it <= high.orElse(Double.POSITIVE_INFINITY));
+          it >= low.orElse(Double.NEGATIVE_INFINITY)
+              && it <= high.orElse(Double.POSITIVE_INFINITY));
     }
 
     @Override
@@ -157,7 +158,8 @@ public sealed interface WindowLimit {
     String bound = "([0-9]{1,4}(?:[.,][0-9]{1,3})?)";
     String unit = " ?(°[CF]|º[CF]|[CFcf]|°[cf]|min|minutes|of 4)?";
     Matcher one =
-        Pattern.compile("(?i)(at least|at most|from|up to|≥|≤|>=|<=) ?" + bound + unit).matcher(rest);
+        Pattern.compile("(?i)(at least|at most|from|up to|≥|≤|>=|<=) ?" + bound + unit)
+            .matcher(rest);
     if (one.matches()) {
       OptionalDouble value = OptionalDouble.of(value(text, measure, one.group(2), one.group(3)));
       boolean least = one.group(1).toLowerCase(Locale.ROOT).matches("at least|from|≥|>=");

@@ -54,7 +54,7 @@ public record WindowMap(
    * A way to break a limit.
    *
    * @param limit the limit
-   * @param words such as {@code crust too high} or {@code gummy crumb}
+   * @param words such as {@code crust too dark} or {@code gummy crumb}
    * @param spans where it is more likely than not
    */
   public record Failing(WindowLimit limit, String words, List<Span> spans) {
