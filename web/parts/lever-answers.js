@@ -210,7 +210,7 @@ function costDelta(answer) {
   const money = answer.cost.per_piece[0] ?? answer.cost.per_batch[0];
   return !money || money.delta === null
     ? html`<span class="unknown">not known</span>`
-    : signed(money.delta);
+    : money.delta_text.split(" ")[0];
 }
 
 function openButton(answer, {open}) {

@@ -17,6 +17,8 @@ const SHAPES = [
   ["square", "square"],
   ["loaf", "loaf"],
 ];
+// What is taken when nothing is said, common practice, no source; the answer says so too.
+const USUAL = {fill: "60"};
 const NUMBER = /^\d+(\.\d+)?$/;
 
 /** The form; changed is called with what is asked differently. */
@@ -88,6 +90,7 @@ function percentField(name, label, asked, changed) {
     inputmode: "decimal",
     size: "short",
     unit: "%",
+    placeholder: USUAL[name],
     typed: (text) => changed({[name]: text}),
   });
 }

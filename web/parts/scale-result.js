@@ -69,36 +69,36 @@ function facts(sheet) {
 function measure(sheet) {
   return html`<section>
     <h2>What to measure</h2>
-    <table class="scale-table">
+    <table class="scaled-lines">
       <thead>
         <tr>
           <th scope="col">Line</th>
-          <th scope="col" class="number stated">Formula</th>
+          <th scope="col" class="number scale-stated">Formula</th>
           <th scope="col" class="number">Measure</th>
-          <th scope="col" class="number exact">Exactly</th>
+          <th scope="col" class="number scale-exact">Exactly</th>
           <th scope="col" class="number">Error</th>
         </tr>
       </thead>
       <tbody>
         ${sheet.lines.map(
           (line) => html`<tr>
-            <th scope="row"><span class="tick-box" aria-hidden="true"></span>${capital(line.name)}
+            <th scope="row"><span class="scale-tick-box" aria-hidden="true"></span>${capital(line.name)}
             </th>
-            <td class="number stated">${flowing(line.entered)}</td>
-            <td class="number measure">${flowing(line.measure)}</td>
-            <td class="number exact">${line.exact_g === null
+            <td class="number scale-stated">${flowing(line.entered)}</td>
+            <td class="number scale-measure">${flowing(line.measure)}</td>
+            <td class="number scale-exact">${line.exact_g === null
               ? html`<b class="unknown">not known</b>`
               : flowing(mass(line.exact_g))}</td>
-            <td class="number error">${error(line)}</td>
+            <td class="number scale-error">${error(line)}</td>
           </tr>`,
         )}
       </tbody>
       <tfoot>
         <tr>
           <th scope="row">Batch, exactly</th>
-          <td class="stated"></td>
-          <td></td>
-          <td class="number exact">${figureMass(sheet.yield, "batch_g")}</td>
+          <td class="scale-stated"></td>
+          <td class="number">${figureMass(sheet.yield, "batch_g")}</td>
+          <td class="scale-exact"></td>
           <td></td>
         </tr>
       </tfoot>

@@ -60,8 +60,9 @@ export const leversView = {
       </header>
       <div class="lever-columns">
         ${leverForm(data, failure, changed)}
-        <div class="lever-result ${data.failure ? "stale" : ""}">
+        <div class="lever-result">
           ${not ? html`<div class="caution" role="alert">${refused(not)}</div>` : nothing}
+          ${sheet && failure ? html`<p class="quiet">Below: what was asked before.</p>` : nothing}
           ${sheet ? leverAnswers(data, tools, changed) : nothing}
           ${!sheet && !failure ? explanation() : nothing}
           ${!sheet && failure ? html`<p class="say">${flowing(failure.message)}</p>` : nothing}

@@ -59,7 +59,7 @@ export const scaleView = {
       </header>
       <div class="lever-columns">
         ${scaleForm(data, changed, tools.redraw)}
-        <div class="lever-result ${data.failure ? "stale" : ""}">
+        <div class="lever-result">
           ${data.refused
             ? html`<div class="caution" role="alert">${refused(data.refused)}</div>`
             : nothing}
@@ -69,6 +69,7 @@ export const scaleView = {
                 <p>${flowing(failure.hint)}</p>
               </div>`
             : nothing}
+          ${sheet && failure ? html`<p class="quiet">Below: what was asked before.</p>` : nothing}
           ${sheet ? scaleResult(data, tools) : nothing}
           ${!sheet && !failure ? asWritten(start) : nothing}
         </div>
@@ -101,7 +102,7 @@ function asking(data) {
 function asWritten(start) {
   return html`<section>
     <h2>As the formula states it</h2>
-    <table class="scale-table">
+    <table class="scaled-lines">
       <thead>
         <tr>
           <th scope="col">Line</th>
