@@ -164,7 +164,7 @@ function single(answer, view) {
       </th>
       <td role="cell" class="plot">${strip(sides(line), view.end)}</td>
       <td role="cell" class="number weigh-to">
-        <span class="lever-was">${flowing(mass(line.from_g))} →</span> <b>${flowing(line.weigh)}</b>
+        ${weighed(line)}
       </td>
       <td role="cell" class="number change">${percent(line.percent)}</td>
       ${view.columns.map(
@@ -190,6 +190,11 @@ function single(answer, view) {
         </tr>`
       : nothing}
   </tbody>`;
+}
+
+function weighed(line) {
+  return html`<span class="lever-was">${flowing(mass(line.from_g))} →</span>
+    <b>${flowing(line.weigh)}</b>`;
 }
 
 function percent(value) {
@@ -281,7 +286,7 @@ function lineTable(lines, words) {
           <th scope="row">${capital(line.name)}</th>
           <td class="plot">${strip(sides(line), end)}</td>
           <td class="number">
-            <span class="lever-was">${flowing(mass(line.from_g))} →</span> <b>${flowing(line.weigh)}</b>
+            ${weighed(line)}
           </td>
           <td class="number">${percent(line.percent)}</td>
         </tr>`,

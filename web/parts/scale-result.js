@@ -82,7 +82,8 @@ function measure(sheet) {
       <tbody>
         ${sheet.lines.map(
           (line) => html`<tr>
-            <th scope="row"><span class="scale-tick-box" aria-hidden="true"></span>${capital(line.name)}
+            <th scope="row">
+              <span class="scale-tick-box" aria-hidden="true"></span>${capital(line.name)}
             </th>
             <td class="number scale-stated">${flowing(line.entered)}</td>
             <td class="number scale-measure">${flowing(line.measure)}</td>

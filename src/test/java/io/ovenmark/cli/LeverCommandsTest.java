@@ -89,7 +89,8 @@ class LeverCommandsTest {
         .contains("“Liquid ratio 1.4 → 1.3: water 188 g → 170.4 g”");
     assertThat(bench.must("scale", "seeded-lupin-bun", "--pieces", "10", "--draft").out())
         .contains("“Scaled to 10 pieces of 71.3 g dough: 1.67 times the formula");
-    assertThat(bench.must("timeline", "seeded-lupin-bun").out()).doesNotContain("seeded-lupin-bun@4");
+    assertThat(bench.must("timeline", "seeded-lupin-bun").out())
+        .doesNotContain("seeded-lupin-bun@4");
     try (Desk desk = new Desk(Notebook.open(folder))) {
       assertThat(new KeepDrafts(desk).all().drafts()).hasSize(2);
     }
