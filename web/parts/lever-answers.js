@@ -192,9 +192,12 @@ function single(answer, view) {
   </tbody>`;
 }
 
+// What is weighed becomes the formula's amount, so it stays in grams beside a reader's ounces.
 function weighed(line) {
+  const grams = massUnit() === "g";
   return html`<span class="lever-was">${flowing(mass(line.from_g))} →</span>
-    <b>${flowing(line.weigh)}</b>`;
+    <b>${flowing(grams ? line.weigh : mass(line.to_g))}</b>
+    ${grams ? nothing : html`<span class="lever-grams">${flowing(line.weigh)}</span>`}`;
 }
 
 function percent(value) {
