@@ -78,6 +78,9 @@ function suggestions({start, asked}, changed) {
     nowText: each.now_text,
   }));
   const goal = offers.filter((each) => each.fromGoal);
+  if (offers.length === 0) {
+    return nothing;
+  }
   return html`<details class="lever-offers" ?open=${fresh}>
     <summary>Choose a figure</summary>
     ${goal.length > 0

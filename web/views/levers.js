@@ -64,7 +64,7 @@ export const leversView = {
           ${not ? html`<div class="caution" role="alert">${refused(not)}</div>` : nothing}
           ${sheet && failure ? html`<p class="quiet">Below: what was asked before.</p>` : nothing}
           ${sheet ? leverAnswers(data, tools, changed) : nothing}
-          ${!sheet && !failure ? explanation() : nothing}
+          ${!sheet && !failure ? explanation(start) : nothing}
           ${!sheet && failure ? html`<p class="say">${flowing(failure.message)}</p>` : nothing}
         </div>
       </div>
@@ -93,7 +93,10 @@ function asking(data) {
   return (signal) => api.lever(data.address, data.asked, signal);
 }
 
-function explanation() {
+function explanation(start) {
+  if (start.lines.length === 0) {
+    return html`<p class="say">The formula has no lines yet, so there is nothing to change.</p>`;
+  }
   return html`<section class="lever-explanation">
     <h2>What the answer holds</h2>
     <ul>

@@ -100,6 +100,9 @@ function asking(data) {
 }
 
 function asWritten(start) {
+  if (start.lines.length === 0) {
+    return html`<p class="say">The formula has no lines yet, so there is nothing to scale.</p>`;
+  }
   return html`<section>
     <h2>As the formula states it</h2>
     <table class="scaled-lines">

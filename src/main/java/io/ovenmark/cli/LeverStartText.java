@@ -10,9 +10,14 @@ final class LeverStartText {
   static void print(LeverViews.LeverStart start, Output out) {
     out.line(start.name());
     out.line(start.address());
-    if (start.goal() != null) {
+    if (start.wishes().stream().anyMatch(LeverViews.WishOffer::fromGoal)) {
       out.heading("Limits of the goal “" + start.goal() + "”");
       wishes(start, true, out);
+    }
+    if (start.lines().isEmpty()) {
+      out.blank();
+      out.line("The formula has no lines yet, so there is nothing to change.");
+      return;
     }
     out.heading("Figures as they are");
     wishes(start, false, out);

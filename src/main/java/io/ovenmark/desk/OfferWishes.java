@@ -70,7 +70,7 @@ public final class OfferWishes {
     for (Figure figure : FIGURES) {
       Basis basis = sheet.pieces().isUnknown() ? Basis.DOUGH_100_G : Basis.PIECE;
       Quantity now = sheet.figure(figure, basis);
-      if (now.isKnown()) {
+      if (now.isKnown() && !sheet.lines().isEmpty()) {
         wishes.add(offer(figure, basis, now));
       }
     }

@@ -102,6 +102,8 @@ class LeverCommandsTest {
         .startsWith("Seeded lupin bun\nseeded-lupin-bun@3\n\n")
         .contains("Figures as they are\n  liquid ratio 1.4\n")
         .contains("  water                 188 g  water");
+    bench.must("new", "Empty bun");
+    assertThat(bench.must("levers", "empty-bun").out()).contains("has no lines yet");
   }
 
   @Test

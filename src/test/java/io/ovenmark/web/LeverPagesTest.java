@@ -214,6 +214,10 @@ class LeverPagesTest {
     try (Visit visit = Visit.of(RunningBench.FULL, browser)) {
       visit.to("/worksheet/seeded-lupin-bun");
       assertThat(visit.at(".cost")).containsText("No price is known yet");
+      for (String page : List.of("/levers/no-lines", "/scale/no-lines")) {
+        visit.to(page);
+        assertThat(visit.at(".lever-result")).containsText("The formula has no lines yet");
+      }
     }
   }
 }
