@@ -39,9 +39,9 @@ const SILENT = {
 };
 
 async function ask(question, parameters, signal) {
-  const given = Object.entries(parameters).filter(
-    ([, value]) => value !== undefined && value !== null,
-  );
+  const given = Object.entries(parameters)
+    .flatMap(([name, value]) => [value].flat().map((each) => [name, each]))
+    .filter(([, value]) => value !== undefined && value !== null);
   return answered(address(question, given), {signal});
 }
 
@@ -175,3 +175,6 @@ export const bakeForm = (formula, id, units, signal) =>
   ask("bake/form", {formula, id, ...units}, signal);
 export const bakeDraft = (id, signal) => ask("bake/draft", {id}, signal);
 export const unfinishedBakes = (formula, signal) => ask("bake/unfinished", {formula}, signal);
+export const leverStart = (address, signal) => ask("lever/start", {address}, signal);
+export const lever = (address, asked, signal) => ask("lever", {address, ...asked}, signal);
+export const scale = (address, asked, signal) => ask("scale", {address, ...asked}, signal);

@@ -40,6 +40,14 @@ const routes = [
     () => import("/views/worksheet.js").then((m) => m.worksheetView),
   ],
   [
+    /^\/levers\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/levers.js").then((m) => m.leversView),
+  ],
+  [
+    /^\/scale\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/scale.js").then((m) => m.scaleView),
+  ],
+  [
     /^\/bakes\/(?<formula>[^/]+)\/(?<bake>[^/]+)$/,
     () => import("/views/bake.js").then((m) => m.bakeView),
   ],

@@ -5,6 +5,8 @@ import {html, nothing} from "/lib/lit-html/lit-html.js";
 // [words, the page of an address such as "lupin-bun/egg-free@7"], in the order of the work.
 const pages = [
   ["Bake window", (address) => `/window/${address}`],
+  ["Levers: what to change to reach a figure", (address) => `/levers/${address}`],
+  ["Scale", (address) => `/scale/${address}`],
 ];
 
 /** The links for an address of a revision; nothing when there is none. */

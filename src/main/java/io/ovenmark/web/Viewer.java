@@ -117,6 +117,7 @@ public final class Viewer implements AutoCloseable {
         tasks,
         new FormulaArea(desk),
         new SearchArea(desk, tasks),
+        new LeverArea(desk, opening),
         new DraftArea(desk, opening.by()),
         new BakeArea(desk, opening),
         new WindowArea(desk),
