@@ -36,6 +36,8 @@ import picocli.CommandLine.Spec;
       CompareCommand.class,
       LeversCommand.class,
       ScaleCommand.class,
+      ReplaceCommand.class,
+      RebuildCommand.class,
       FindCommand.class,
       VariantCommand.class,
       CarryCommand.class,
