@@ -173,3 +173,7 @@ export const bakeForm = (formula, id, units, signal) =>
   ask("bake/form", {formula, id, ...units}, signal);
 export const bakeDraft = (id, signal) => ask("bake/draft", {id}, signal);
 export const unfinishedBakes = (formula, signal) => ask("bake/unfinished", {formula}, signal);
+export const replaceChoices = (address, signal) => ask("replace/choices", {address}, signal);
+export const replacing = (address, asked, signal) => ask("replace", {address, ...asked}, signal);
+export const rebuild = (address, reference, signal) =>
+  ask("rebuild", {address, reference}, signal);

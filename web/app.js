@@ -55,6 +55,14 @@ const routes = [
     /^\/record\/(?<address>[^/]+(?:\/[^/]+)?)$/,
     () => import("/views/record.js").then((m) => m.recordView),
   ],
+  [
+    /^\/replace\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/replace.js").then((m) => m.replaceView),
+  ],
+  [
+    /^\/rebuild\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/rebuild.js").then((m) => m.rebuildView),
+  ],
   [/^\/beside$/, () => import("/views/photos.js").then((m) => m.besideView)],
   [/^\/drafts\/(?<draft>[^/]+)$/, () => import("/views/edit.js").then((m) => m.editView)],
 ];

@@ -61,6 +61,10 @@ final class ReplaceText {
       sheet.answers().forEach(this::whole);
     } else {
       out.wrapped(sheet.summary(), "");
+      if (!sheet.line().work().isEmpty()) {
+        out.blank();
+        sheet.line().work().forEach(sentence -> out.wrapped(sentence, "  "));
+      }
       list("Of the same kind", true, MOST_OF_THE_KIND);
       list("Of another kind", false, MOST_OF_OTHERS);
       explain();

@@ -47,7 +47,7 @@ public record Rebuild(List<Part> parts) {
   }
 
   /**
-   * A line on both sides, or on the one that has it.
+   * A line on both sides, or on one. Lines that were aligned but play different parts stand apart.
    *
    * @param line how it was aligned
    * @param from its share on the conventional side; empty when it is not there
@@ -59,6 +59,15 @@ public record Rebuild(List<Part> parts) {
       requireNonNull(line, "line");
       requireNonNull(from, "from");
       requireNonNull(to, "to");
+    }
+
+    /**
+     * What became of the line here.
+     *
+     * @return added or removed for one that stands on one side of this row
+     */
+    public LineChange change() {
+      return from.isEmpty() ? LineChange.ADDED : to.isEmpty() ? LineChange.REMOVED : line.change();
     }
   }
 
@@ -109,13 +118,18 @@ public record Rebuild(List<Part> parts) {
     Worksheet to = comparison.to().sheet();
     Map<DoughPart, List<Row>> rows = new EnumMap<>(DoughPart.class);
     for (LineComparison line : comparison.lines()) {
-      Row row =
-          new Row(
-              line,
-              line.before().map(each -> share(from, each)),
-              line.after().map(each -> share(to, each)));
+      Optional<Share> before = line.before().map(each -> share(from, each));
+      Optional<Share> after = line.after().map(each -> share(to, each));
       DoughPart part = DoughPart.of(line.after().or(line::before).orElseThrow());
-      rows.computeIfAbsent(part, any -> new ArrayList<>()).add(row);
+      boolean apart =
+          line.change() == LineChange.REPLACED
+              && DoughPart.of(line.before().orElseThrow()) != part;
+      if (apart) {
+        add(rows, DoughPart.of(line.before().get()), new Row(line, before, Optional.empty()));
+        add(rows, part, new Row(line, Optional.empty(), after));
+      } else {
+        add(rows, part, new Row(line, before, after));
+      }
     }
     List<Part> parts = new ArrayList<>();
     rows.forEach(
@@ -127,6 +141,10 @@ public record Rebuild(List<Part> parts) {
                     sum(lines.stream().map(Row::from).toList()),
                     sum(lines.stream().map(Row::to).toList()))));
     return new Rebuild(parts);
+  }
+
+  private static void add(Map<DoughPart, List<Row>> rows, DoughPart part, Row row) {
+    rows.computeIfAbsent(part, any -> new ArrayList<>()).add(row);
   }
 
   private static Share sum(List<Optional<Share>> shares) {

@@ -103,19 +103,19 @@ final class RebuildSheetMaker {
   private static RebuildViews.RowView row(Rebuild.Row row) {
     return new RebuildViews.RowView(
         row.line().id(),
-        row.line().change().key(),
+        row.change().key(),
         share(row.line().before(), row.from()),
         share(row.line().after(), row.to()));
   }
 
   private static RebuildViews.ShareView share(
       Optional<WorksheetLine> line, Optional<Rebuild.Share> share) {
-    return line.isEmpty()
+    return line.isEmpty() || share.isEmpty()
         ? null
         : new RebuildViews.ShareView(
             line.get().name(),
             line.get().line().amount().toString(),
-            figures(share.orElseThrow()));
+            figures(share.get()));
   }
 
   private static FigureSet figures(Rebuild.Share share) {
@@ -150,6 +150,9 @@ final class RebuildSheetMaker {
         known ? FigureSet.number(delta) : null,
         text(figure, before),
         text(figure, after),
+        figure.isWeighed()
+            ? units.massChange(before, after)
+            : FigureText.change(before, after, figure.unit()),
         known ? difference : "");
   }
 

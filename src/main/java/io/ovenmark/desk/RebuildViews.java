@@ -101,6 +101,7 @@ public final class RebuildViews {
    * @param delta the difference, or null likewise
    * @param fromText in the reference, in words
    * @param toText in the rebuild, in words
+   * @param changeText both in words
    * @param deltaText the difference in words; empty when it is not known
    */
   public record FigureView(
@@ -112,6 +113,7 @@ public final class RebuildViews {
       Double delta,
       String fromText,
       String toText,
+      String changeText,
       String deltaText) {}
 
   /**

@@ -7,6 +7,7 @@ import io.ovenmark.lever.Replacement;
 import io.ovenmark.lever.ReplacementSentences;
 import io.ovenmark.lever.Replacements;
 import io.ovenmark.lever.SetAside;
+import io.ovenmark.lever.Structure;
 import io.ovenmark.measure.FigureText;
 import io.ovenmark.measure.Quantity;
 import io.ovenmark.measure.ShownUnits;
@@ -46,7 +47,6 @@ final class ReplaceSheetMaker {
   private final Replacements all;
   private final Worksheet before;
   private final Basis basis;
-  private final List<String> cautions;
 
   ReplaceSheetMaker(Desk desk, ReplaceFood.Found found) {
     this.units = desk.units();
@@ -54,7 +54,6 @@ final class ReplaceSheetMaker {
     this.all = found.found();
     this.before = all.before();
     this.basis = before.pieces().isUnknown() ? Basis.DOUGH_100_G : Basis.PIECE;
-    this.cautions = Cautions.of(before);
   }
 
   ReplaceViews.ReplaceSheet sheet() {
@@ -72,7 +71,11 @@ final class ReplaceSheetMaker {
             all.kept().label(),
             all.keptGrams(),
             all.kept().per100g(all.line().food().orElseThrow()).low(),
-            all.kept() == Kept.usual(all.line().food().orElseThrow())),
+            all.kept() == Kept.usual(all.line().food().orElseThrow()),
+            all.kept() == Kept.MASS
+                ? "mass of " + units.mass(Quantity.known(all.keptGrams()))
+                : FigureText.number(all.keptGrams()) + " g",
+            per100g(all.line().food().orElseThrow())),
         found.sheet().goal().map(check -> GoalViews.view(check, units)).orElse(null),
         all.reading(),
         basis.key(),
@@ -84,7 +87,12 @@ final class ReplaceSheetMaker {
             .toList(),
         setAside(),
         remarks(),
-        cautions);
+        Cautions.of(before));
+  }
+
+  /** How much of what is kept 100 g of a food hold. */
+  private String per100g(Food food) {
+    return FigureText.number(all.kept().per100g(food).low()) + " g in 100 g";
   }
 
   private boolean isAsked(String food) {
@@ -101,7 +109,8 @@ final class ReplaceSheetMaker {
         food.kind().key(),
         line.line().amount().toString(),
         line.grams().low(),
-        source(food));
+        source(food),
+        Structure.doneBy(food));
   }
 
   /** Where a food's figures come from. */
@@ -175,6 +184,7 @@ final class ReplaceSheetMaker {
 
   private ReplaceViews.AnswerView answer(Replacement answer) {
     Food food = answer.standIn().food();
+    Double elsewhere = elsewhere(food);
     WorksheetLine line = answer.weighed().line(all.line().line().id()).orElseThrow();
     return new ReplaceViews.AnswerView(
         answer.number(),
@@ -186,10 +196,16 @@ final class ReplaceSheetMaker {
         source(food),
         answer.grams(),
         answer.weigh().toString(),
+        units.amount(answer.weigh()),
         all.kept().per100g(food).low(),
         FigureSet.number(Replacements.holds(line, all.kept())),
-        elsewhere(food),
+        ReplacementSentences.keeps(all, answer, units),
+        elsewhere,
+        elsewhere == null
+            ? null
+            : "Other lines hold " + units.mass(Quantity.known(elsewhere)) + " of it already.",
         ReplacementSentences.of(all, answer, units),
+        ReplacementSentences.inShort(all, answer, units),
         ReplacementSentences.note(all, answer),
         answer.disturbance(),
         answer.goal().map(check -> GoalViews.met(check.outcome())).orElse(null),
@@ -201,14 +217,7 @@ final class ReplaceSheetMaker {
         food.allergens().isPresent(),
         CostViews.between(before, answer.weighed()),
         answer.structure(),
-        cautions(answer));
-  }
-
-  /** What the food brings to mind, besides what was to mind before. */
-  private List<String> cautions(Replacement answer) {
-    return Cautions.of(answer.weighed()).stream()
-        .filter(caution -> !cautions.contains(caution))
-        .toList();
+        Cautions.newIn(answer.weighed(), before));
   }
 
   private Double elsewhere(Food food) {

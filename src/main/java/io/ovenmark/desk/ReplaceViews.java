@@ -1,5 +1,6 @@
 package io.ovenmark.desk;
 
+import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 
 /** The records of answers about replacing a food; see {@link Views} for the manner of all of them. */
@@ -106,6 +107,7 @@ public final class ReplaceViews {
    * @param entered what was entered
    * @param grams its mass
    * @param source where its figures come from, in words
+   * @param work what it does in the dough that figures do not show, in words
    */
   public record LineView(
       String line,
@@ -114,7 +116,8 @@ public final class ReplaceViews {
       String kind,
       String entered,
       double grams,
-      String source) {}
+      String source,
+      List<String> work) {}
 
   /**
    * What is kept.
@@ -124,9 +127,17 @@ public final class ReplaceViews {
    * @param grams how much of it the line holds
    * @param per100G how much 100 g of the line's food hold
    * @param usual whether it is what is kept when nobody says otherwise
+   * @param text how much of it the line holds, in words
+   * @param per100Text how much 100 g of its food hold, in words
    */
   public record KeptView(
-      String keep, String label, double grams, double per100G, boolean usual) {}
+      String keep,
+      String label,
+      double grams,
+      @JsonProperty("per_100_g") double per100G,
+      boolean usual,
+      String text,
+      @JsonProperty("per_100_text") String per100Text) {}
 
   /**
    * A food that can stand in.
@@ -140,10 +151,14 @@ public final class ReplaceViews {
    * @param source where its figures come from, in words
    * @param grams the mass that keeps the figure exactly
    * @param weigh what to weigh
+   * @param weighText the same in the reader's units
    * @param per100G how much of the kept figure 100 g of it hold
    * @param keptG how much of the kept figure there is with what is weighed
+   * @param keepsText how the amount follows, in words
    * @param elsewhereG how much of the same food other lines hold already, or null for none
+   * @param elsewhereText the same in words, or null
    * @param sentence what it does, in words
+   * @param brief what moves and which rules of the goal are missed, in words
    * @param note a note for the revision that it becomes
    * @param disturbance how much it disturbs the rest
    * @param goalMet whether the goal is met then, or null when not known or without goal
@@ -167,10 +182,14 @@ public final class ReplaceViews {
       String source,
       double grams,
       String weigh,
-      double per100G,
+      String weighText,
+      @JsonProperty("per_100_g") double per100G,
       Double keptG,
+      String keepsText,
       Double elsewhereG,
+      String elsewhereText,
       String sentence,
+      String brief,
       String note,
       double disturbance,
       Boolean goalMet,

@@ -8,6 +8,8 @@ import io.ovenmark.pantry.Allergen;
 import io.ovenmark.worksheet.Basis;
 import io.ovenmark.worksheet.Figure;
 import io.ovenmark.worksheet.Worksheet;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
@@ -37,7 +39,7 @@ public final class ReplacementSentences {
    * @return one sentence or two
    */
   public static String summary(Replacements found, ShownUnits units) {
-    String line = found.line().name();
+    String line = name(found);
     String what = kept(found, units);
     if (found.answers().isEmpty()) {
       return "No food of the pantry or the built-in table can stand in for " + line + " and keep "
@@ -103,25 +105,53 @@ public final class ReplacementSentences {
    * @return a few sentences
    */
   public static String of(Replacements found, Replacement answer, ShownUnits units) {
-    String name = answer.standIn().food().name();
-    String kept =
-        found.kept() == Kept.MASS
-            ? "weigh as much as "
-            : "hold as much " + found.kept().label() + " as ";
-    StringBuilder out = new StringBuilder();
-    out.append(units.amount(answer.weigh()))
-        .append(" of ")
-        .append(name)
-        .append(' ')
-        .append(kept)
-        .append(units.mass(found.line().grams()))
-        .append(" of ")
-        .append(found.line().name())
-        .append(". ")
-        .append(moves(found.before(), answer, units))
-        .append(goal(found, answer, units))
-        .append(allergens(found.before(), answer));
-    return out.toString().strip();
+    String kept = found.kept() == Kept.MASS ? "weighs as much as" : "has the " + found.kept().label() + " of";
+    return (units.amount(answer.weigh()) + " of " + answer.standIn().food().name() + " " + kept
+            + " " + units.mass(found.line().grams()) + " of " + name(found) + ". "
+            + moves(found.before(), answer, units) + goal(found, answer, units)
+            + allergens(found.before(), answer))
+        .strip();
+  }
+
+  /**
+   * What moves with a food, and which rules of the goal are then missed or left open.
+   *
+   * @param found all answers
+   * @param answer one of them
+   * @param units how masses are shown
+   * @return a sentence or two
+   */
+  public static String inShort(Replacements found, Replacement answer, ShownUnits units) {
+    String goal =
+        outcome(answer) == GoalCheck.Outcome.MET ? "" : goal(found, answer, units);
+    return (moves(found.before(), answer, units) + goal).strip();
+  }
+
+  /**
+   * How the amount follows, so that it can be checked with a pencil.
+   *
+   * @param found all answers
+   * @param answer one of them
+   * @param units how masses are shown
+   * @return such as {@code 120 g × 37.2 ÷ 51.46 = 86.75 g, by the protein in 100 g of
+   *     each.}
+   */
+  public static String keeps(Replacements found, Replacement answer, ShownUnits units) {
+    if (found.kept() == Kept.MASS) {
+      return "The same mass, " + units.mass(found.line().grams()) + ".";
+    }
+    double one = found.kept().per100g(found.line().food().orElseThrow()).low();
+    double other = found.kept().per100g(answer.standIn().food()).low();
+    return plain(found.line().grams().low()) + " g × " + plain(one) + " ÷ " + plain(other) + " = "
+        + plain(answer.grams()) + " g, by the " + found.kept().label() + " in 100 g of each.";
+  }
+
+  /** A number for a pencil: two decimals. */
+  private static String plain(double value) {
+    return BigDecimal.valueOf(value)
+        .setScale(2, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
   }
 
   private static String moves(Worksheet before, Replacement answer, ShownUnits units) {
@@ -222,9 +252,15 @@ public final class ReplacementSentences {
    * @return one line, such as {@code Lupin flour 120 g → soy flour 112 g, same protein}
    */
   public static String note(Replacements found, Replacement answer) {
-    return capital(found.line().name()) + " " + found.line().line().amount() + FigureText.ARROW
+    return capital(name(found)) + " " + found.line().line().amount() + FigureText.ARROW
         + answer.standIn().food().name() + " " + answer.weigh() + ", same "
         + found.kept().label();
+  }
+
+  /** The line's short name. */
+  private static String name(Replacements found) {
+    int place = found.before().lines().indexOf(found.line());
+    return LineNames.of(found.before()).get(place);
   }
 
   private static String many(int count, String noun) {

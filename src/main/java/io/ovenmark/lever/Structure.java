@@ -101,6 +101,19 @@ public final class Structure {
     return List.copyOf(words);
   }
 
+  /**
+   * What a food does that no other may do in its place.
+   *
+   * @param food the food
+   * @return a sentence for each such work
+   */
+  public static List<String> doneBy(Food food) {
+    return FoodWork.of(food).stream()
+        .filter(MISSED::containsKey)
+        .map(work -> MISSED.get(work) + MARK + ".")
+        .toList();
+  }
+
   private static Set<FoodWork> works(Collection<Food> foods) {
     Set<FoodWork> works = EnumSet.noneOf(FoodWork.class);
     foods.forEach(food -> works.addAll(FoodWork.of(food)));

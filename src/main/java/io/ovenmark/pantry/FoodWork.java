@@ -43,7 +43,7 @@ public enum FoodWork {
   /** Spices, herbs, cocoa: there for their taste. */
   SEASONING("seasoning", true);
 
-  private static final double MOSTLY_PROTEIN = 60;
+  private static final double MOSTLY_PROTEIN = 55;
   private static final double MOSTLY_FIBRE = 50;
   private static final double STARCHY = 80;
   private static final double NO_PROTEIN = 2;
@@ -150,7 +150,10 @@ public enum FoodWork {
       case GEL_SEED -> dry && named(food, GELLING);
       case PROTEIN -> dry && least(food, Nutrient.PROTEIN) >= MOSTLY_PROTEIN;
       case FIBRE ->
-          dry && least(food, Nutrient.FIBRE) >= MOSTLY_FIBRE && !named(food, GUMS);
+          dry
+              && least(food, Nutrient.FIBRE) >= MOSTLY_FIBRE
+              && !named(food, GUMS)
+              && !named(food, TASTES);
       case STARCH ->
           dry
               && least(food, Nutrient.CARBOHYDRATE) >= STARCHY

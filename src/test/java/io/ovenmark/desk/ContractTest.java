@@ -46,6 +46,13 @@ class ContractTest {
     ANSWERS.put("compare", new CompareRevisions(desk).call(bun.at(2), bun.at(3)));
     ANSWERS.put("bake", sheet.bakes().get(0));
     ANSWERS.put("levers", new FindLevers(desk).call(bun, LeverOrder.of("liquid ratio 1.9")));
+    ANSWERS.put(
+        "replace",
+        new ReplaceFood(desk).call(bun, ReplaceOrder.of("egg-whole").asking("milk-whole")));
+    ANSWERS.put(
+        "rebuild",
+        new BesideReference(desk)
+            .call(bun, Optional.of(Address.parse("sesame-crispbread"))));
     ANSWERS.put("scale", new ScaleFormula(desk).call(bun, ScaleOrder.ofPieces("10")));
   }
 
@@ -63,7 +70,10 @@ class ContractTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale"})
+  @ValueSource(
+      strings = {
+        "list", "show", "timeline", "compare", "bake", "levers", "scale", "replace", "rebuild"
+      })
   void isWrittenAsInItsGoldenFile(String answer) {
     String folder = bench.desk().notebook().folder().toString();
     String text = Json.readable(ANSWERS.get(answer)).replace(folder, "FOLDER");
