@@ -101,7 +101,7 @@ function goal(sheet, answer) {
       ${answer.rules.map(
         (rule) => html`<li>
           ${goalMark(rule.met, html`<b>${goalWords(rule.met)}</b>`)}
-          ${rule.met === rule.now ? "as now" : `now ${goalWords(rule.now)}`}:
+          (${rule.met === rule.now ? "as now" : `now ${goalWords(rule.now)}`}):
           ${flowing(rule.rule + (rule.value_text ? `: ${rule.value_text}` : ""))}
           ${rule.because.length > 0
             ? html`<span class="remark">${rule.because.join(", ")}</span>`
