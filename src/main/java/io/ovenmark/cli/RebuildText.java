@@ -6,6 +6,7 @@ import io.ovenmark.measure.FigureText;
 import io.ovenmark.measure.Quantity;
 import io.ovenmark.worksheet.Figure;
 import java.util.List;
+import java.util.Locale;
 
 /** Prints a formula beside its reference. */
 final class RebuildText {
@@ -22,7 +23,7 @@ final class RebuildText {
     Table table =
         new Table("", ">g", ">% batch", ">net c., g", ">protein, g", ">fat, g", ">kcal").indent(2);
     for (RebuildViews.PartView part : sheet.parts()) {
-      row(table, part.part().toUpperCase(java.util.Locale.ROOT), "○", part.from());
+      row(table, part.part().toUpperCase(Locale.ROOT), "○", part.from());
       row(table, "", "●", part.to());
       for (RebuildViews.RowView line : part.lines()) {
         if (line.from() != null) {

@@ -3,7 +3,7 @@ package io.ovenmark.desk;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 
-/** The records of answers about replacing a food; see {@link Views} for the manner of all of them. */
+/** The records of answers about replacing a food; see {@link Views} for their manner. */
 public final class ReplaceViews {
   private ReplaceViews() {}
 

@@ -105,7 +105,10 @@ public final class ReplacementSentences {
    * @return a few sentences
    */
   public static String of(Replacements found, Replacement answer, ShownUnits units) {
-    String kept = found.kept() == Kept.MASS ? "weighs as much as" : "has the " + found.kept().label() + " of";
+    String kept =
+        found.kept() == Kept.MASS
+            ? "weighs as much as"
+            : "has the " + found.kept().label() + " of";
     return (units.amount(answer.weigh()) + " of " + answer.standIn().food().name() + " " + kept
             + " " + units.mass(found.line().grams()) + " of " + name(found) + ". "
             + moves(found.before(), answer, units) + goal(found, answer, units)

@@ -27,8 +27,8 @@ import java.util.Set;
 /**
  * The foods that can stand in for a line, each with the mass that keeps a chosen figure of that
  * line, and everything that would move. With <i>g</i> the mass of the line, <i>a</i> what 100 g of
- * its food hold of the kept figure and <i>b</i> what 100 g of the other hold, the mass is <i>g</i> ×
- * <i>a</i> ÷ <i>b</i>.
+ * its food hold of the kept figure and <i>b</i> what 100 g of the other hold, the mass is <i>g</i>
+ * × <i>a</i> ÷ <i>b</i>.
  *
  * <pre>{@code
  * Replacements found =
@@ -36,7 +36,8 @@ import java.util.Set;
  * }</pre>
  *
  * <p>Foods of the same kind come first; within a kind those that keep most of the goal's rules, and
- * of those the ones that disturb the rest least. A loss on baking that was weighed is taken to stay.
+ * of those the ones that disturb the rest least. A loss on baking that was weighed is taken to
+ * stay.
  *
  * @param before the formula as it is
  * @param line the line that is replaced

@@ -75,7 +75,9 @@ class ReplaceFoodTest {
     assertThat(answer(sheet, "water").inPantry()).isTrue();
     assertThat(answer(sheet, "water").elsewhereG()).isEqualTo(188);
     assertThat(sheet.answers().get(0).sameKind()).isTrue();
-    assertThat(sheet.answers()).extracting(ReplaceViews.AnswerView::food).doesNotContain("egg-whole");
+    assertThat(sheet.answers())
+        .extracting(ReplaceViews.AnswerView::food)
+        .doesNotContain("egg-whole");
   }
 
   @Test
