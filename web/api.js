@@ -178,3 +178,7 @@ export const unfinishedBakes = (formula, signal) => ask("bake/unfinished", {form
 export const leverStart = (address, signal) => ask("lever/start", {address}, signal);
 export const lever = (address, asked, signal) => ask("lever", {address, ...asked}, signal);
 export const scale = (address, asked, signal) => ask("scale", {address, ...asked}, signal);
+export const replaceChoices = (address, signal) => ask("replace/choices", {address}, signal);
+export const replacing = (address, asked, signal) => ask("replace", {address, ...asked}, signal);
+export const rebuild = (address, reference, signal) =>
+  ask("rebuild", {address, reference}, signal);

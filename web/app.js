@@ -67,6 +67,14 @@ const routes = [
     /^\/window\/(?<address>[^/]+(?:\/[^/]+)?)$/,
     () => import("/views/window.js").then((m) => m.windowView),
   ],
+  [
+    /^\/replace\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/replace.js").then((m) => m.replaceView),
+  ],
+  [
+    /^\/rebuild\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/rebuild.js").then((m) => m.rebuildView),
+  ],
   [/^\/beside$/, () => import("/views/photos.js").then((m) => m.besideView)],
   [/^\/drafts\/(?<draft>[^/]+)$/, () => import("/views/edit.js").then((m) => m.editView)],
 ];

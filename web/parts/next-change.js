@@ -7,6 +7,8 @@ const pages = [
   ["Bake window", (address) => `/window/${address}`],
   ["Levers: what to change to reach a figure", (address) => `/levers/${address}`],
   ["Scale", (address) => `/scale/${address}`],
+  ["Replace a food", (address) => `/replace/${address}`],
+  ["Beside its reference", (address) => `/rebuild/${address}`],
 ];
 
 /** The links for an address of a revision; nothing when there is none. */

@@ -37,6 +37,8 @@ import picocli.CommandLine.Spec;
       LeversCommand.class,
       ScaleCommand.class,
       WindowCommand.class,
+      ReplaceCommand.class,
+      RebuildCommand.class,
       FindCommand.class,
       VariantCommand.class,
       CarryCommand.class,

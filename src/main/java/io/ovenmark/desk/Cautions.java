@@ -28,10 +28,7 @@ final class Cautions {
   static List<String> of(Worksheet sheet) {
     List<String> cautions = new ArrayList<>();
     if (!sheet.allergens().isEmpty()) {
-      cautions.add(
-          "Contains "
-              + String.join(", ", sheet.allergens().stream().map(Allergen::key).toList())
-              + ". Traces from the bench and from packages are not counted; read every label.");
+      cautions.add(contained(sheet));
     }
     if (!sheet.allergensUnknownIn().isEmpty()) {
       cautions.add(
@@ -60,6 +57,23 @@ final class Cautions {
         "Figures are an aid for development. Whoever takes medicine for blood sugar or blood"
             + " pressure should settle changes of diet with those who treat them.");
     return cautions;
+  }
+
+  /**
+   * What to mind after a change besides what was to mind before. Which allergens come and go is
+   * told apart from it.
+   */
+  static List<String> newIn(Worksheet after, Worksheet before) {
+    List<String> known = of(before);
+    return of(after).stream()
+        .filter(caution -> !known.contains(caution) && !caution.equals(contained(after)))
+        .toList();
+  }
+
+  private static String contained(Worksheet sheet) {
+    return "Contains "
+        + String.join(", ", sheet.allergens().stream().map(Allergen::key).toList())
+        + ". Traces from the bench and from packages are not counted; read every label.";
   }
 
   /**

@@ -46,6 +46,10 @@ final class Site {
           "/pantry/{food}",
           "/goals",
           "/goals/{goal}",
+          "/replace/{formula}",
+          "/replace/{formula}/{variant}",
+          "/rebuild/{formula}",
+          "/rebuild/{formula}/{variant}",
           "/notebook");
 
   /** What a device gets that is not paired yet: the page that pairs it, and what names the site. */

@@ -126,6 +126,7 @@ public final class Viewer implements AutoCloseable {
         new ActsArea(desk, opening),
         new PantryArea(desk, opening),
         new GoalArea(desk, opening),
+        new ReplaceArea(desk, opening.by()),
         new NotebookArea(desk, opening));
   }
 

@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiConsumer;
 import org.junit.jupiter.api.AfterAll;
@@ -23,7 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * The answers as programs see them. Whoever reads them relies on every name, so a golden file that
@@ -57,6 +58,13 @@ class ContractTest {
     ANSWERS.put("compare", new CompareRevisions(desk).call(bun.at(2), bun.at(3)));
     ANSWERS.put("bake", sheet.bakes().get(0));
     ANSWERS.put("levers", new FindLevers(desk).call(bun, LeverOrder.of("liquid ratio 1.9")));
+    ANSWERS.put(
+        "replace",
+        new ReplaceFood(desk).call(bun, ReplaceOrder.of("egg-whole").asking("milk-whole")));
+    ANSWERS.put(
+        "rebuild",
+        new BesideReference(desk)
+            .call(bun, Optional.of(Address.parse("sesame-crispbread"))));
     ANSWERS.put("scale", new ScaleFormula(desk).call(bun, ScaleOrder.ofPieces("10")));
     bench.fixture().bake(bench.bun().at(3), WINDOW);
     ANSWERS.put(
@@ -69,6 +77,10 @@ class ContractTest {
     bench.close();
   }
 
+  static Set<String> answers() {
+    return ANSWERS.keySet();
+  }
+
   private static JsonNode json(String answer) {
     try {
       return MAPPER.readTree(Json.compact(ANSWERS.get(answer)));
@@ -78,8 +90,7 @@ class ContractTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale", "window"})
+  @MethodSource("answers")
   void isWrittenAsInItsGoldenFile(String answer) {
     String folder = bench.desk().notebook().folder().toString();
     String text = Json.readable(ANSWERS.get(answer)).replace(folder, "FOLDER");
@@ -204,8 +215,7 @@ class ContractTest {
   }
 
   @ParameterizedTest
-  @ValueSource(
-      strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale", "window"})
+  @MethodSource("answers")
   void hasNamesInSnakeCaseAndNumbersThatAreNumbers(String answer) {
     walk(
         answer,
