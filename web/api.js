@@ -173,3 +173,4 @@ export const bakeForm = (formula, id, units, signal) =>
   ask("bake/form", {formula, id, ...units}, signal);
 export const bakeDraft = (id, signal) => ask("bake/draft", {id}, signal);
 export const unfinishedBakes = (formula, signal) => ask("bake/unfinished", {formula}, signal);
+export const causes = (address, asked, signal) => ask("causes", {address, ...asked}, signal);

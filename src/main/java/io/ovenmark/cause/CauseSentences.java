@@ -39,12 +39,16 @@ public final class CauseSentences {
 
   private String stands() {
     History history = inquiry.history();
-    String word = capital(inquiry.finding());
+    String word =
+        FindingVocabulary.of(inquiry.finding()).isPresent()
+            ? capital(inquiry.finding())
+            : "“" + inquiry.finding() + "”";
     int bakes = history.bakes().size();
     return switch (history.standing()) {
       case NOT_BAKED -> "No bake of this line of history was judged yet.";
       case NEVER ->
-          word + " was found on none of " + counted(bakes, "judged bake") + ".";
+          word + " was found on none of " + counted(bakes, "judged bake")
+              + " up to this revision.";
       case ALWAYS ->
           word + " was found on every judged bake (" + bakes
               + "), so there is none without it to compare with.";
@@ -97,23 +101,32 @@ public final class CauseSentences {
    */
   public String figure(Suspect suspect) {
     Gauge gauge = suspect.cause().gauge();
-    Optional<Evidence> came = suspect.at(Place.CAME);
-    Optional<Evidence> went = suspect.at(Place.WENT);
-    if (came.isPresent() && isNewest(came.get())) {
-      return gauge.label() + " " + moved(gauge, came.get())
-          + " since the last bake without this finding";
+    Optional<Evidence> newest =
+        inquiry.turn().flatMap(turn -> suspect.at(turn.came() ? Place.CAME : Place.WENT));
+    Optional<Evidence> telling =
+        newest
+            .filter(evidence -> evidence.speech() == Speech.FOR)
+            .or(
+                () ->
+                    suspect.evidence().stream()
+                        .filter(evidence -> evidence.speech() == Speech.FOR)
+                        .findFirst())
+            .or(() -> newest);
+    if (telling.isEmpty()) {
+      return gauge.label() + " " + shown(gauge, suspect.now());
     }
-    if (went.isPresent()) {
-      return gauge.label() + " " + moved(gauge, went.get()) + " since the last bake with it";
+    Evidence evidence = telling.get();
+    if (evidence.place() == Place.WITHIN_A_BAKE) {
+      return gauge.label() + " " + shown(gauge, evidence.with()) + " on pieces with it, "
+          + shown(gauge, evidence.without()) + " on those without";
     }
-    return gauge.label() + " " + shown(gauge, suspect.now());
-  }
-
-  /** Whether the finding came last, and did not go since. */
-  private boolean isNewest(Evidence evidence) {
-    return inquiry.turn()
-        .filter(turn -> turn.came() == (evidence.place() == Place.CAME))
-        .isPresent();
+    String since =
+        newest.filter(evidence::equals).isEmpty()
+            ? evidence.place() == Place.CAME ? " when it last came" : " when it last went"
+            : evidence.place() == Place.CAME
+                ? " since the last bake without this finding"
+                : " since the last bake with it";
+    return gauge.label() + " " + moved(gauge, evidence) + since;
   }
 
   /** The later value and how far it is from the earlier. */

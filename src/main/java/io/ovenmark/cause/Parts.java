@@ -93,8 +93,7 @@ final class Parts {
     Worksheet sheet = baked.side().sheet();
     Formula formula = sheet.formula();
     Optional<BakeSetting> stage = formula.bake().stream().findFirst();
-    Optional<Piece> middle =
-        pieces.isEmpty() ? Optional.empty() : Optional.of(pieces.get((pieces.size() - 1) / 2));
+    Optional<Piece> middle = middle(pieces, stage.flatMap(BakeSetting::rack));
     OptionalDouble minutes = middle.map(Piece::minutes).orElse(OptionalDouble.empty());
     return new Recipe(
         formula,
@@ -104,6 +103,20 @@ final class Parts {
             : stage.map(BakeSetting::minutes).orElse(OptionalDouble.empty()),
         middle.flatMap(Piece::rack).or(() -> stage.flatMap(BakeSetting::rack)),
         sheet.doughPerPieceGrams());
+  }
+
+  /** Of pieces alike, one on the prescribed rack. */
+  private static Optional<Piece> middle(List<Piece> pieces, Optional<String> rack) {
+    if (pieces.isEmpty()) {
+      return Optional.empty();
+    }
+    Piece middle = pieces.get((pieces.size() - 1) / 2);
+    return pieces.stream()
+        .filter(piece -> piece.minutes().equals(middle.minutes()))
+        .filter(piece -> piece.temperature().equals(middle.temperature()))
+        .filter(piece -> piece.rack().equals(rack))
+        .findFirst()
+        .or(() -> Optional.of(middle));
   }
 
   private void line(LineComparison line) {

@@ -330,7 +330,8 @@ final class PlanMaker {
       remarks.add(
           (cool.size() == 1 ? "Setting " : "Settings ") + numbers + ", "
               + cool.get(0).recipe().oven(units)
-              + ", get less heat than either bake had: measure the core before anyone tastes.");
+              + (cool.size() == 1 ? ", gets" : ", get")
+              + " less heat than either bake had: measure the core before anyone tastes.");
     }
     if (size.pieces() == 1) {
       remarks.add(

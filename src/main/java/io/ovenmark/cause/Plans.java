@@ -66,7 +66,16 @@ public record Plans(List<Plan> plans, List<String> remarks) {
       remarks.add(
           "All changes are of one sort; go half the way back first, with the largest change.");
     }
+    if (plans.stream().flatMap(plan -> plan.settings().stream()).anyMatch(Plans::isBaked)) {
+      remarks.add(
+          "A piece counts as baked of a setting when it is of that dough and its oven was within"
+              + " 5 °C and 12 % of the time (common practice, no source).");
+    }
     return new Plans(plans, remarks);
+  }
+
+  private static boolean isBaked(Plan.Setting setting) {
+    return setting.soFar().pieces() > 0;
   }
 
   private static List<List<Part>> doughAndOven(List<Part> all) {

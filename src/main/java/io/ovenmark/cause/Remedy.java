@@ -45,7 +45,8 @@ public record Remedy(
     }
     double from = now.number().low();
     Optional<Double> back = back(cause, from, evidence);
-    double target = back.orElseGet(() -> step(cause, from));
+    double exact = back.orElseGet(() -> step(cause, from));
+    double target = gauge.sort() == Gauge.Sort.OVEN ? Math.max(1, Math.round(exact)) : exact;
     Remedy none =
         new Remedy(Quantity.known(target), back.isPresent(), Optional.empty(), Optional.empty());
     return switch (gauge.sort()) {
@@ -122,11 +123,10 @@ public record Remedy(
       return Optional.empty();
     }
     BakeSetting stage = formula.bake().get(0);
-    double whole = Math.max(1, Math.round(target));
     BakeSetting next =
         gauge == Gauge.OVEN_TEMPERATURE
-            ? stage.withTemperature(Optional.of(Temperature.celsius(whole)))
-            : stage.withMinutes(OptionalDouble.of(whole));
+            ? stage.withTemperature(Optional.of(Temperature.celsius(target)))
+            : stage.withMinutes(OptionalDouble.of(target));
     return Optional.of(Recipes.withFirstStage(formula, next));
   }
 

@@ -61,23 +61,17 @@ final class CauseSheetMaker {
   }
 
   private CauseViews.FindingRow row(String word) {
-    Inquiry inquiry =
-        Inquiry.of(
-            word,
-            asking.bakes(),
-            asking.state().sheet().worksheet(),
-            asking.size(),
-            desk.units());
-    List<Baked> judged = inquiry.history().bakes();
+    History history = History.of(word, asking.bakes(), desk.units());
+    List<Baked> judged = history.bakes();
     List<Baked> with = judged.stream().filter(baked -> baked.has(word)).toList();
     return new CauseViews.FindingRow(
         word,
         merit(word),
-        key(inquiry.history().standing()),
+        key(history.standing()),
         with.size(),
         judged.size(),
         with.get(with.size() - 1).bake().id(),
-        inquiry.suspects().stream()
+        Suspect.of(history, asking.state().sheet().worksheet()).stream()
             .filter(suspect -> suspect.standing() == Suspect.Standing.LIKELY)
             .map(suspect -> suspect.cause().words())
             .findFirst()
@@ -175,10 +169,10 @@ final class CauseSheetMaker {
 
   private static String standing(Suspect.Standing standing) {
     return switch (standing) {
-      case LIKELY -> "moved as this cause needs";
+      case LIKELY -> "the history speaks for it";
       case OPEN -> "nothing to tell by";
       case UNMOVED -> "did not move with it";
-      case UNLIKELY -> "moved the other way";
+      case UNLIKELY -> "the history speaks against it";
       case ABSENT -> "none of it in the formula";
     };
   }

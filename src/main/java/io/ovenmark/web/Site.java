@@ -40,7 +40,9 @@ final class Site {
           "/pantry/{food}",
           "/goals",
           "/goals/{goal}",
-          "/notebook");
+          "/notebook",
+          "/causes/{formula}",
+          "/causes/{formula}/{variant}");
 
   /** What a device gets that is not paired yet: the page that pairs it, and what names the site. */
   static final Set<String> PAIRING =
