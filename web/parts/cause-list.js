@@ -43,7 +43,7 @@ function list(causes, sheet, begin) {
               ${each.details.map((words) => html`<li>${words}</li>`)}
             </ul>`
           : nothing}
-        <p>${each.advice}</p>
+        ${each.standing === "absent" ? nothing : html`<p>${each.advice}</p>`}
         ${act(each, sheet, begin)}
       </li>`,
     )}

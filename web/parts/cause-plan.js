@@ -98,28 +98,30 @@ function grid(plan, sheet, begin) {
   const [down, across] = plan.factors;
   const setting = (first, second) =>
     plan.settings.find(({high}) => high[0] === first && high[1] === second);
-  return html`<table class="cause-grid">
+  return html`<table class="cause-grid" role="table">
     <caption class="unseen">
       ${capital(down.name)} down, ${across.name} across
     </caption>
-    <thead>
-      <tr>
-        <td></td>
+    <thead role="rowgroup">
+      <tr role="row">
+        <td role="cell"></td>
         ${[false, true].map(
-          (second) => html`<th scope="col">
+          (second) => html`<th scope="col" role="columnheader">
             ${capital(across.name)}: ${level(second, second ? across.to : across.from)}
           </th>`,
         )}
       </tr>
     </thead>
-    <tbody>
+    <tbody role="rowgroup">
       ${[false, true].map(
-        (first) => html`<tr>
-          <th scope="row">
+        (first) => html`<tr role="row">
+          <th scope="row" role="rowheader">
             ${capital(down.name)}: ${level(first, first ? down.to : down.from)}
           </th>
           ${[false, true].map(
-            (second) => html`<td>${settingOf(setting(first, second), plan, sheet, begin)}</td>`,
+            (second) => html`<td role="cell">
+              ${settingOf(setting(first, second), plan, sheet, begin)}
+            </td>`,
           )}
         </tr>`,
       )}
@@ -179,10 +181,15 @@ function settingOf(setting, plan, sheet, begin) {
   </div>`;
 }
 
-function contrasts({contrasts: all}) {
+function contrasts({number: plan, contrasts: all}) {
   const known = all.some((each) => each.effect_points !== null);
   const mixed = all.some((each) => each.alias !== null);
-  return html`<div class="cause-scroll" tabindex="0" role="region" aria-label="What it answers">
+  return html`<div
+    class="cause-scroll"
+    tabindex="0"
+    role="region"
+    aria-label="What plan ${plan} answers"
+  >
     <table class="cause-contrasts">
       <thead>
         <tr>

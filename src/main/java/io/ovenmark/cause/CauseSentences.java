@@ -113,11 +113,11 @@ public final class CauseSentences {
                         .findFirst())
             .or(() -> newest);
     if (telling.isEmpty()) {
-      return gauge.label() + " " + shown(gauge, suspect.now());
+      return named(gauge) + shown(gauge, suspect.now());
     }
     Evidence evidence = telling.get();
     if (evidence.place() == Place.WITHIN_A_BAKE) {
-      return gauge.label() + " " + shown(gauge, evidence.with()) + " on pieces with it, "
+      return named(gauge) + shown(gauge, evidence.with()) + " on pieces with it, "
           + shown(gauge, evidence.without()) + " on those without";
     }
     String since =
@@ -126,7 +126,11 @@ public final class CauseSentences {
             : evidence.place() == Place.CAME
                 ? " since the last bake without this finding"
                 : " since the last bake with it";
-    return gauge.label() + " " + moved(gauge, evidence) + since;
+    return named(gauge) + moved(gauge, evidence) + since;
+  }
+
+  private static String named(Gauge gauge) {
+    return gauge.label() + (gauge.isWords() ? ": " : " ");
   }
 
   /** The later value and how far it is from the earlier. */

@@ -1,46 +1,36 @@
 package io.ovenmark.cause;
 
-import io.ovenmark.bake.Piece;
 import io.ovenmark.cause.Plan.Contrast;
 import io.ovenmark.cause.Plan.Cost;
 import io.ovenmark.cause.Plan.Dough;
 import io.ovenmark.cause.Plan.Factor;
 import io.ovenmark.cause.Plan.Load;
 import io.ovenmark.cause.Plan.Setting;
-import io.ovenmark.cause.Plan.SoFar;
 import io.ovenmark.formula.Formula;
 import io.ovenmark.measure.Quantity;
 import io.ovenmark.measure.ShownUnits;
 import io.ovenmark.measure.Temperature;
 import io.ovenmark.worksheet.Worksheet;
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
 
 /** Makes one plan: settings, doughs, oven loads, what each comparison answers, and the cost. */
 final class PlanMaker {
-  /** Ovens no further apart count as the same setting; common practice, no source. */
-  private static final double NEAR_DEGREES = 5;
-
-  /** Times that differ by no more than this share count as the same; common practice, no source. */
-  private static final double NEAR_TIME = 0.12;
-
   private final Turn turn;
   private final Parts parts;
-  private final List<Baked> bakes;
+  private final Already already;
   private final PlanSize size;
   private final ShownUnits units;
 
   PlanMaker(Turn turn, Parts parts, List<Baked> bakes, PlanSize size, ShownUnits units) {
     this.turn = turn;
     this.parts = parts;
-    this.bakes = bakes;
+    this.already = new Already(turn, parts, bakes);
     this.size = size;
     this.units = units;
   }
@@ -73,40 +63,8 @@ final class PlanMaker {
             open.size(),
             doughs(settings, open::contains),
             Loads.of(open, size, seed())),
-        pairs(factors, settings),
+        Already.pairs(factors, settings),
         remarks(settings, loads));
-  }
-
-  /** What baked settings that differ in one factor alone say already. */
-  private static List<String> pairs(List<Factor> factors, List<Setting> settings) {
-    List<String> pairs = new ArrayList<>();
-    for (int factor = 0; factor < factors.size(); factor++) {
-      for (Setting before : settings) {
-        for (Setting after : settings) {
-          if (differOnlyIn(factor, before, after)
-              && before.soFar().pieces() > 0
-              && after.soFar().pieces() > 0) {
-            pairs.add(
-                "The " + factors.get(factor).name() + " alone, settings " + before.number()
-                    + " and " + after.number() + ": found on " + shares(before.soFar())
-                    + " pieces, then on " + shares(after.soFar()) + ".");
-          }
-        }
-      }
-    }
-    return pairs;
-  }
-
-  private static String shares(SoFar soFar) {
-    return soFar.with() + " of " + soFar.pieces();
-  }
-
-  private static boolean differOnlyIn(int factor, Setting before, Setting after) {
-    boolean only = !before.levels().get(factor) && after.levels().get(factor);
-    for (int i = 0; i < before.levels().size(); i++) {
-      only &= i == factor || before.levels().get(i).equals(after.levels().get(i));
-    }
-    return only;
   }
 
   private long seed() {
@@ -162,7 +120,7 @@ final class PlanMaker {
       }
       settings.add(
           new Setting(
-              i + 1, levels, recipe, dough + 1, address(recipe), soFar(recipe)));
+              i + 1, levels, recipe, dough + 1, address(recipe), already.of(recipe)));
     }
     return settings;
   }
@@ -170,48 +128,9 @@ final class PlanMaker {
   /** The side whose dough, tray and steam it is; the person still sets heat and time. */
   private Optional<String> address(Recipe recipe) {
     return Stream.of(turn.later(), turn.earlier())
-        .filter(baked -> isOf(recipe, baked))
+        .filter(baked -> Already.isOf(recipe, baked))
         .map(baked -> baked.side().address())
         .findFirst();
-  }
-
-  private static boolean isOf(Recipe recipe, Baked baked) {
-    Formula formula = baked.side().sheet().formula();
-    return recipe.sameDough(formula) && recipe.sameStages(formula);
-  }
-
-  private SoFar soFar(Recipe recipe) {
-    int pieces = 0;
-    int with = 0;
-    Set<String> ids = new LinkedHashSet<>();
-    for (Baked baked : bakes) {
-      if (baked.isJudged() && isOf(recipe, baked)) {
-        List<Piece> found = baked.with(turn.finding());
-        for (Piece piece : baked.bake().pieces()) {
-          if (isNear(recipe, piece)) {
-            pieces++;
-            with += found.contains(piece) ? 1 : 0;
-            ids.add(baked.bake().id());
-          }
-        }
-      }
-    }
-    return new SoFar(pieces, with, List.copyOf(ids));
-  }
-
-  private boolean isNear(Recipe recipe, Piece piece) {
-    boolean sameRack =
-        parts.all().stream().noneMatch(part -> part.name().equals("rack"))
-            || recipe.rack().equals(piece.rack());
-    return sameRack
-        && recipe.temperature().isPresent()
-        && piece.temperature().isPresent()
-        && Math.abs(recipe.temperature().get().celsius() - piece.temperature().get().celsius())
-            <= NEAR_DEGREES
-        && recipe.minutes().isPresent()
-        && piece.minutes().isPresent()
-        && Math.abs(recipe.minutes().getAsDouble() - piece.minutes().getAsDouble())
-            <= NEAR_TIME * recipe.minutes().getAsDouble();
   }
 
   private List<Dough> doughs(List<Setting> settings, Predicate<Setting> counts) {

@@ -69,7 +69,8 @@ public record Plans(List<Plan> plans, List<String> remarks) {
     if (plans.stream().flatMap(plan -> plan.settings().stream()).anyMatch(Plans::isBaked)) {
       remarks.add(
           "A piece counts as baked of a setting when it is of that dough and its oven was within"
-              + " 5 °C and 12 % of the time (common practice, no source).");
+              + " 5 °C and 12 % of the time, and nearer to it than to the other level (common"
+              + " practice, no source).");
     }
     return new Plans(plans, remarks);
   }

@@ -110,6 +110,22 @@ class PlansTest {
   }
 
   @Test
+  void aPieceBetweenTwoNearLevelsCountsForTheNearerOnly() {
+    Plan plan =
+        first(
+            BAD,
+            baked(
+                2,
+                bun(230, "194 °C", 29),
+                piece("a", "194 °C", 29, 95, "even crumb"),
+                piece("b", "194 °C", 29, 95, "even crumb")));
+
+    assertThat(plan.settings())
+        .extracting(each -> each.soFar().pieces())
+        .containsExactly(1, 0, 0, 2);
+  }
+
+  @Test
   void everyContrastHoldsHalfOfTheSettingsAgainstTheOther() {
     for (Plan plan : plans(SIZE, BAD, GOOD).plans()) {
       for (Plan.Contrast contrast : plan.contrasts()) {
