@@ -182,3 +182,4 @@ export const replaceChoices = (address, signal) => ask("replace/choices", {addre
 export const replacing = (address, asked, signal) => ask("replace", {address, ...asked}, signal);
 export const rebuild = (address, reference, signal) =>
   ask("rebuild", {address, reference}, signal);
+export const causes = (address, asked, signal) => ask("causes", {address, ...asked}, signal);

@@ -76,6 +76,10 @@ const routes = [
     () => import("/views/rebuild.js").then((m) => m.rebuildView),
   ],
   [/^\/beside$/, () => import("/views/photos.js").then((m) => m.besideView)],
+  [
+    /^\/causes\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/causes.js").then((m) => m.causesView),
+  ],
   [/^\/drafts\/(?<draft>[^/]+)$/, () => import("/views/edit.js").then((m) => m.editView)],
 ];
 const missing = () => import("/views/missing.js").then((m) => m.missingView);

@@ -1,6 +1,7 @@
 // Where a practitioner finds out what to do next: links on the page of a formula.
 
 import {html, nothing} from "/lib/lit-html/lit-html.js";
+import {causesPage} from "/address.js";
 
 // [words, the page of an address such as "lupin-bun/egg-free@7"], in the order of the work.
 const pages = [
@@ -9,6 +10,7 @@ const pages = [
   ["Scale", (address) => `/scale/${address}`],
   ["Replace a food", (address) => `/replace/${address}`],
   ["Beside its reference", (address) => `/rebuild/${address}`],
+  ["Causes of a finding", (address) => causesPage(address)],
 ];
 
 /** The links for an address of a revision; nothing when there is none. */

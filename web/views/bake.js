@@ -2,7 +2,7 @@
 
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
-import {formulaPage, short, worksheetPage} from "/address.js";
+import {causesPage, formulaPage, short, worksheetPage} from "/address.js";
 import {
   count,
   fullDay,
@@ -31,7 +31,7 @@ export const bakeView = {
       ${photoSection(bake, tools)}
       ${summary(bake)}
     </div>
-    ${isChanging(bake) ? nothing : pieces(bake)} ${bakeEdit(bake, place, tools)}
+    ${isChanging(bake) ? nothing : [pieces(bake), causesOf(bake)]} ${bakeEdit(bake, place, tools)}
   </article>`,
 
   left: leaveEdit,
@@ -114,6 +114,24 @@ function pieces(bake) {
       </tbody>
     </table>
   </section>`;
+}
+
+// Leads from each fault to what may be behind it, as the revision stood.
+function causesOf(bake) {
+  const found = [
+    ...bake.findings.map((word) => ({word, merit: null})),
+    ...bake.pieces.flatMap((piece) => piece.findings),
+  ].filter((each) => each.merit !== true);
+  const words = [...new Set(found.map((each) => each.word))];
+  const address = bake.revisions.includes(bake.address) ? bake.address : bake.formula;
+  return words.length === 0
+    ? nothing
+    : html`<nav class="cause-links" aria-label="Causes of what was found">
+        <span>What may be behind it:</span>
+        ${words.map(
+          (finding) => html`<a href=${causesPage(address, {finding})}>${finding}</a>`,
+        )}
+      </nav>`;
 }
 
 function cell([name, value, sort = ""], piece, first) {

@@ -39,6 +39,7 @@ import picocli.CommandLine.Spec;
       WindowCommand.class,
       ReplaceCommand.class,
       RebuildCommand.class,
+      CausesCommand.class,
       FindCommand.class,
       VariantCommand.class,
       CarryCommand.class,

@@ -40,10 +40,7 @@ final class Cautions {
           "Contains egg: bake until the centre reaches 71 °C (160 °F),"
               + " and follow local food codes.");
     }
-    boolean flour =
-        sheet.lines().stream()
-            .anyMatch(line -> line.line().flour() || line.line().food().contains("flour"));
-    if (flour) {
+    if (flour(sheet)) {
       cautions.add("Raw flour is not ready to eat: do not taste the dough.");
     }
     if (sheet.allergens().contains(Allergen.LUPIN)) {
@@ -57,6 +54,16 @@ final class Cautions {
         "Figures are an aid for development. Whoever takes medicine for blood sugar or blood"
             + " pressure should settle changes of diet with those who treat them.");
     return cautions;
+  }
+
+  /** Whether there is egg or raw flour in it, so that it must be done before it is tasted. */
+  static boolean raw(Worksheet sheet) {
+    return sheet.allergens().contains(Allergen.EGGS) || flour(sheet);
+  }
+
+  private static boolean flour(Worksheet sheet) {
+    return sheet.lines().stream()
+        .anyMatch(line -> line.line().flour() || line.line().food().contains("flour"));
   }
 
   /**

@@ -50,7 +50,10 @@ final class Site {
           "/replace/{formula}/{variant}",
           "/rebuild/{formula}",
           "/rebuild/{formula}/{variant}",
-          "/notebook");
+          
+          "/notebook",
+          "/causes/{formula}",
+          "/causes/{formula}/{variant}");
 
   /** What a device gets that is not paired yet: the page that pairs it, and what names the site. */
   static final Set<String> PAIRING =

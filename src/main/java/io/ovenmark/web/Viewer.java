@@ -127,6 +127,7 @@ public final class Viewer implements AutoCloseable {
         new PantryArea(desk, opening),
         new GoalArea(desk, opening),
         new ReplaceArea(desk, opening.by()),
+        new CauseArea(desk, opening),
         new NotebookArea(desk, opening));
   }
 

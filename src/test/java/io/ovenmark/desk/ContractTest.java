@@ -65,6 +65,7 @@ class ContractTest {
         "rebuild",
         new BesideReference(desk)
             .call(bun, Optional.of(Address.parse("sesame-crispbread"))));
+    ANSWERS.put("causes", new FindCauses(desk).call(bun, CauseOrder.of("dense")));
     ANSWERS.put("scale", new ScaleFormula(desk).call(bun, ScaleOrder.ofPieces("10")));
     bench.fixture().bake(bench.bun().at(3), WINDOW);
     ANSWERS.put(
