@@ -162,7 +162,7 @@ class ArrowsTest {
   static final ArchRule onlyTheLeversSeeTheSolver =
       noClasses()
           .that()
-          .resideOutsideOfPackage("io.ovenmark.lever..")
+          .resideOutsideOfPackages("io.ovenmark.lever..", "io.ovenmark.effect..")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("org.ojalgo..");
