@@ -137,6 +137,8 @@ export const formulas = (signal) => ask("formulas", {}, signal);
 export const timeline = (line, signal) => ask("timeline", {line}, signal);
 export const sheet = (address, signal) => ask("sheet", {address}, signal);
 export const compare = (from, to, signal) => ask("compare", {from, to}, signal);
+export const mattered = (address, variants, signal) =>
+  ask("mattered", {address, variants: variants ? "yes" : null}, signal);
 export const bake = (formula, id, signal) => ask("bake", {formula, id}, signal);
 export const photos = (formula, signal) => ask("photos", {formula}, signal);
 export const waitingPhotos = (formula, bake, signal) =>

@@ -40,6 +40,10 @@ const routes = [
     () => import("/views/worksheet.js").then((m) => m.worksheetView),
   ],
   [
+    /^\/mattered\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/mattered.js").then((m) => m.matteredView),
+  ],
+  [
     /^\/bakes\/(?<formula>[^/]+)\/(?<bake>[^/]+)$/,
     () => import("/views/bake.js").then((m) => m.bakeView),
   ],

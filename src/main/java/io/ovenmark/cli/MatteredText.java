@@ -27,6 +27,13 @@ final class MatteredText {
     out.parts("", counts, "  ");
     out.wrapped(sheet.summary(), "");
     sheet.outcomes().forEach(outcome -> outcome(outcome, all, out));
+    if (sheet.outcomes().stream().anyMatch(outcome -> !outcome.missing())) {
+      out.blank();
+      out.wrapped(
+          "* shows with all other changes beside it; o shows by itself only, and cannot be told"
+              + " from what else changed. Effects stand with all others beside them.",
+          "");
+    }
     out.heading("How it is worked out");
     out.wrapped("  " + sheet.model().name(), "  ");
     out.wrapped("  " + sheet.model().why(), "  ");
@@ -68,12 +75,20 @@ final class MatteredText {
 
   private static void row(Table table, MatteredViews.EffectView effect) {
     table.row(
-        (effect.standsOut() ? "* " : "  ") + brief(effect),
+        mark(effect.standing()) + brief(effect),
         effect.per().isEmpty() ? "" : effect.per().replaceAll(" of .*", ""),
         effect.together().text().replaceAll(" of .*", ""),
-        effect.together().lowText().replaceAll(" .*", ""),
-        effect.together().highText().replaceAll(" .*", ""),
+        effect.together().lowText(),
+        effect.together().highText(),
         effect.alone() + " of " + effect.changed());
+  }
+
+  private static String mark(String standing) {
+    return switch (standing) {
+      case "clear" -> "* ";
+      case "along" -> "o ";
+      default -> "  ";
+    };
   }
 
   private static String brief(MatteredViews.EffectView effect) {

@@ -99,12 +99,15 @@ public final class MatteredViews {
    * @param most the most, or null likewise
    * @param tried the same in words
    * @param sentence in plain words
-   * @param standsOut whether its interval leaves zero out
+   * @param standing {@code clear} when it shows with all others beside it, {@code along} when it
+   *     shows by itself only, {@code open} when it cannot be told from chance
    * @param together the effect with all others looked at beside it
    * @param byItself the effect as if nothing else had changed but by chance
    * @param changed in how many steps it changed, from bake to bake or within a tray
    * @param alone in how many of them it changed alone
-   * @param steps those steps
+   * @param aloneWords the same in words
+   * @param steps those steps, the newest first, those where it changed alone before the others; 12
+   *     at most
    * @param companions what else moved in them
    */
   public record EffectView(
@@ -120,11 +123,12 @@ public final class MatteredViews {
       Double most,
       String tried,
       String sentence,
-      boolean standsOut,
+      String standing,
       SizeView together,
       SizeView byItself,
       int changed,
       int alone,
+      String aloneWords,
       List<StepView> steps,
       List<CompanionView> companions) {}
 
@@ -136,7 +140,7 @@ public final class MatteredViews {
    * @param high the upper end
    * @param sureOfSign probability that it has this sign
    * @param text in words and the reader's units, such as {@code −3.1 mm}
-   * @param lowText the lower end likewise
+   * @param lowText the lower end likewise, without the unit
    * @param highText the upper end likewise
    */
   public record SizeView(

@@ -12,9 +12,11 @@ import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.Revision;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -28,6 +30,7 @@ import java.util.Optional;
  */
 public final class ShowMattered {
   private static final int PERCENT = 90;
+  private static final int MOST_STEPS = 12;
 
   private final Desk desk;
   private final EffectSentences sentences;
@@ -209,12 +212,14 @@ public final class ShowMattered {
         effect.eitherOr() ? null : effect.most(),
         sentences.tried(effect),
         sentences.sentence(outcome, effect),
-        effect.together().standsOut(),
+        effect.standing().name().toLowerCase(Locale.ROOT),
         size(outcome, effect.together()),
         size(outcome, effect.byItself()),
         effect.steps().size(),
         effect.alone(),
-        effect.steps().stream()
+        EffectSentences.alone(effect),
+        newestFirst(effect.steps()).stream()
+            .limit(MOST_STEPS)
             .map(
                 step ->
                     new MatteredViews.StepView(
@@ -230,6 +235,13 @@ public final class ShowMattered {
             .toList());
   }
 
+  private static List<Effect.Step> newestFirst(List<Effect.Step> steps) {
+    List<Effect.Step> sorted = new ArrayList<>(steps);
+    Collections.reverse(sorted);
+    sorted.sort(Comparator.comparing(step -> !step.alone()));
+    return sorted;
+  }
+
   private MatteredViews.SizeView size(Outcome outcome, Effect.Size size) {
     return new MatteredViews.SizeView(
         size.value(),
@@ -237,7 +249,7 @@ public final class ShowMattered {
         size.high(),
         size.sureOfSign(),
         sentences.signed(outcome, size.value()),
-        sentences.signed(outcome, size.low()),
-        sentences.signed(outcome, size.high()));
+        sentences.number(outcome, size.low()),
+        sentences.number(outcome, size.high()));
   }
 }

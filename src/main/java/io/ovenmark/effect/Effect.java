@@ -82,11 +82,33 @@ public record Effect(
    */
   public record Companion(String label, int times) {}
 
+  /** How surely it can be spoken of. */
+  public enum Standing {
+    /** It shows even with all other changes looked at beside it. */
+    CLEAR,
+    /** It shows by itself, but not apart from what else was changed. */
+    ALONG,
+    /** It cannot be told from chance. */
+    OPEN
+  }
+
   /** Copies the lists. */
   public Effect {
     with = List.copyOf(with);
     steps = List.copyOf(steps);
     companions = List.copyOf(companions);
+  }
+
+  /**
+   * How surely it can be spoken of.
+   *
+   * @return by which of its intervals leave zero out
+   */
+  public Standing standing() {
+    if (together.standsOut()) {
+      return Standing.CLEAR;
+    }
+    return byItself.standsOut() ? Standing.ALONG : Standing.OPEN;
   }
 
   /**

@@ -7,6 +7,7 @@ import io.ovenmark.measure.Temperature;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -132,9 +133,20 @@ public final class EffectSentences {
    * @return such as {@code −3.1 mm} or {@code +12 of 100 pieces}
    */
   public String signed(Outcome outcome, double value) {
+    return number(outcome, value) + unit(outcome);
+  }
+
+  /**
+   * The same without the unit.
+   *
+   * @param outcome the outcome
+   * @param value the effect
+   * @return such as {@code −3.1}
+   */
+  public String number(Outcome outcome, double value) {
     String text = plain(Math.abs(shown(outcome, value)));
     String sign = text.equals("0") ? "" : value < 0 ? FigureText.MINUS : "+";
-    return sign + text + unit(outcome);
+    return sign + text;
   }
 
   private double shown(Outcome outcome, double value) {
@@ -147,7 +159,7 @@ public final class EffectSentences {
       case LOSS -> " points";
       case CORE -> " " + units.degreeUnit();
       case CRUST -> " shades";
-      case LIKING -> " of liking";
+      case LIKING -> " points";
       case SPREAD -> "";
       case FINDING -> " of 100 pieces";
     };
@@ -206,35 +218,52 @@ public final class EffectSentences {
    *     liquid ratio, between 1 and 5; changed alone twice of five times.}
    */
   public String sentence(Outcome outcome, Effect effect) {
-    Effect.Size size = effect.together();
-    StringBuilder text = new StringBuilder(change(effect));
+    String what = change(effect);
     if (!effect.with().isEmpty()) {
-      text.append(", always together with ").append(listed(effect.with())).append(',');
+      what += ", always together with " + listed(effect.with()) + ",";
     }
-    String each = effect.eitherOr() ? "" : " for each " + per(effect);
-    if (size.standsOut()) {
-      boolean more = size.value() > 0;
-      double near = Math.min(Math.abs(size.low()), Math.abs(size.high()));
-      double far = Math.max(Math.abs(size.low()), Math.abs(size.high()));
-      text.append(" went with ")
-          .append(towards(outcome, more))
-          .append(": about ")
-          .append(plain(Math.abs(shown(outcome, size.value()))))
-          .append(unit(outcome))
-          .append(more ? " more" : " less")
-          .append(each)
-          .append(", between ")
-          .append(plain(shown(outcome, near)))
-          .append(" and ")
-          .append(plain(shown(outcome, far)));
-    } else {
-      text.append(": nothing certain, from ")
-          .append(signed(outcome, size.low()))
-          .append(" to ")
-          .append(signed(outcome, size.high()))
-          .append(each);
-    }
-    return text.append("; ").append(alone(effect)).append('.').toString();
+    String said =
+        switch (effect.standing()) {
+          case CLEAR ->
+              what + " went with " + towards(outcome, effect.together().value() > 0) + ": about "
+                  + amount(outcome, effect, effect.together());
+          case ALONG ->
+              what + " went along with " + towards(outcome, effect.byItself().value() > 0)
+                  + ", by itself about " + amount(outcome, effect, effect.byItself())
+                  + ", but that cannot be told from what else changed" + companions(effect);
+          case OPEN ->
+              what + " shows nothing certain: from "
+                  + number(outcome, effect.together().low())
+                  + " to "
+                  + signed(outcome, effect.together().high())
+                  + forEach(effect);
+        };
+    return said + "; " + alone(effect) + ".";
+  }
+
+  private String forEach(Effect effect) {
+    return effect.eitherOr() ? "" : " for each " + per(effect);
+  }
+
+  /** {@code 3 mm less for each 10 °C, between 1 and 5}. */
+  private String amount(Outcome outcome, Effect effect, Effect.Size size) {
+    double near = Math.min(Math.abs(size.low()), Math.abs(size.high()));
+    double far = Math.max(Math.abs(size.low()), Math.abs(size.high()));
+    boolean counted = outcome.kind() == Outcome.Kind.FINDING;
+    String more = size.value() > 0 ? " more" : counted ? " fewer" : " less";
+    String text = plain(Math.abs(shown(outcome, size.value())));
+    return (counted ? text + more + unit(outcome) : text + unit(outcome) + more)
+        + forEach(effect)
+        + ", between "
+        + plain(Math.abs(shown(outcome, near)))
+        + " and "
+        + plain(Math.abs(shown(outcome, far)));
+  }
+
+  private static String companions(Effect effect) {
+    return effect.companions().isEmpty()
+        ? ""
+        : " (" + listed(effect.companions().stream().map(Effect.Companion::label).toList()) + ")";
   }
 
   /**
@@ -252,17 +281,19 @@ public final class EffectSentences {
     if (of == 1) {
       return alone == 1 ? "changed once, alone" : "changed once, never alone";
     }
+    if (alone == 0) {
+      return "changed " + times(of) + ", never alone";
+    }
     return alone == of
-        ? "changed alone each of " + word(of) + " times"
-        : "changed alone " + times(alone) + " of " + word(of) + " times";
+        ? "changed " + times(of) + ", each time alone"
+        : "changed alone " + times(alone).replace(" times", "") + " of " + word(of) + " times";
   }
 
   private static String times(int count) {
     return switch (count) {
-      case 0 -> "none";
       case 1 -> "once";
       case 2 -> "twice";
-      default -> word(count);
+      default -> word(count) + " times";
     };
   }
 
@@ -292,17 +323,19 @@ public final class EffectSentences {
       return effects.missing().get();
     }
     List<Effect> out =
-        effects.effects().stream().filter(effect -> effect.together().standsOut()).toList();
+        effects.effects().stream()
+            .filter(effect -> effect.standing() == Effect.Standing.CLEAR)
+            .toList();
     if (out.isEmpty()) {
       Effect nearest = effects.effects().get(0);
-      return "No change can be told from chance yet. Nearest to it: "
-          + sentence(effects.outcome(), nearest);
+      return "No change can be told from the others and from chance yet. Nearest to it: "
+          + uncapital(sentence(effects.outcome(), nearest));
     }
     String first = sentence(effects.outcome(), out.get(0));
     if (out.size() == 1) {
       return first;
     }
-    String others =
+    List<String> others =
         out.stream()
             .skip(1)
             .limit(MOST_NAMED)
@@ -310,10 +343,13 @@ public final class EffectSentences {
                 effect ->
                     uncapital(change(effect)) + " ("
                         + signed(effects.outcome(), effect.together().value())
-                        + (effect.eitherOr() ? "" : " for " + per(effect)) + ")")
-            .collect(Collectors.joining(", "));
+                        + forEach(effect) + ")")
+            .collect(Collectors.toCollection(ArrayList::new));
     int more = out.size() - 1 - MOST_NAMED;
-    return first + " Also " + others + (more > 0 ? " and " + more + " more" : "") + ".";
+    if (more > 0) {
+      others.add(more + " more");
+    }
+    return first + " Also " + listed(others) + ".";
   }
 
   /**
@@ -326,30 +362,27 @@ public final class EffectSentences {
     if (mattered.pieces() == 0) {
       return "No bake with pieces is noted yet, so nothing can be told.";
     }
+    if (mattered.outcomes().stream().allMatch(each -> each.missing().isPresent())) {
+      int bakes = mattered.bakes();
+      return "Too little is known to tell what mattered: "
+          + (bakes < Mattered.LEAST_BAKES
+              ? (bakes == 1 ? "there is one bake" : "there are " + word(bakes) + " bakes")
+                  + ", and at least " + word(Mattered.LEAST_BAKES) + " are needed."
+              : "no outcome is noted of at least " + word(Mattered.LEAST_BAKES) + " bakes.");
+    }
     List<OutcomeEffects> told =
         mattered.outcomes().stream()
-            .filter(each -> each.effects().stream().anyMatch(e -> e.together().standsOut()))
+            .filter(each -> !each.effects().isEmpty())
+            .filter(each -> each.effects().get(0).standing() == Effect.Standing.CLEAR)
             .toList();
-    boolean enough = mattered.outcomes().stream().anyMatch(each -> each.missing().isEmpty());
-    if (!enough) {
-      int more = Mattered.LEAST_BAKES - mattered.bakes();
-      return "Too little is known to tell what mattered"
-          + (more > 0
-              ? ": there are " + word(mattered.bakes()) + " bakes, and at least "
-                  + word(Mattered.LEAST_BAKES) + " are needed."
-              : ": no outcome is noted of at least " + word(Mattered.LEAST_BAKES) + " bakes.");
-    }
     if (told.isEmpty()) {
-      return "No change can be told from chance yet, for any outcome.";
+      return "No change can be told from the others and from chance yet, for any outcome.";
     }
+    OutcomeEffects first = told.get(0);
     return "Something stands out for "
         + listed(told.stream().map(each -> each.outcome().brief()).toList())
         + ". "
-        + headlineOfOne(told.get(0));
-  }
-
-  private String headlineOfOne(OutcomeEffects effects) {
-    return sentence(effects.outcome(), effects.effects().get(0));
+        + sentence(first.outcome(), first.effects().get(0));
   }
 
   private static String uncapital(String text) {

@@ -191,7 +191,7 @@ public record Mattered(int bakes, int pieces, List<OutcomeEffects> outcomes) {
         effects.add(effect(groups, group, steps, fit.effects().get(k), own));
       }
       effects.sort(
-          Comparator.<Effect, Boolean>comparing(effect -> !effect.together().standsOut())
+          Comparator.comparing(Effect::standing)
               .thenComparing(effect -> -effect.together().sureOfSign())
               .thenComparing(Effect::key));
       return result(Optional.empty(), fit.pieceDeviation(), fit.bakeDeviation(), effects);

@@ -89,7 +89,7 @@ public record Outcome(String key, String label, String unit, Kind kind, double r
             String finding = ordered.substring(1);
             outcomes.add(
                 new Outcome(
-                    "finding." + finding, finding, "pieces in 100", Kind.FINDING, 15));
+                    "finding." + finding, finding, "pieces in 100", Kind.FINDING, 30));
           }
         });
     return List.copyOf(outcomes);
