@@ -3,6 +3,7 @@ package io.ovenmark.cli;
 import io.ovenmark.desk.MatteredViews;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 
 /** Prints what mattered. */
 final class MatteredText {
@@ -99,6 +100,6 @@ final class MatteredText {
   }
 
   private static String capital(String text) {
-    return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 }

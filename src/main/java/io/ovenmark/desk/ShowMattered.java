@@ -64,7 +64,8 @@ public final class ShowMattered {
     List<History.Baked> baked = new ArrayList<>();
     int unread = 0;
     for (Bake bake : bakes) {
-      Place place = places.get(bake.blob());
+      Place place =
+          places.getOrDefault(key(bake.blob(), bake.address()), places.get(bake.blob()));
       if (place == null) {
         boolean elsewhere = !withVariants && isOfOtherLine(line, bake);
         unread += elsewhere ? 0 : 1;
@@ -93,7 +94,11 @@ public final class ShowMattered {
     return WriteParts.line(desk.notebook().revision(address).address());
   }
 
-  /** The first revision of each content, by the id of its file. */
+  private static String key(String blob, String address) {
+    return blob + " " + address;
+  }
+
+  /** Revisions by the id of their content and address, and by the id alone the first of it. */
   private Map<String, Place> places(Address line, boolean withVariants) {
     Map<String, Place> places = new HashMap<>();
     List<Address> lines = new ArrayList<>(List.of(line));
@@ -113,9 +118,9 @@ public final class ShowMattered {
             own
                 ? revision.address()
                 : Address.latest(line.formula(), Optional.empty()).at(revision.number());
-        places.putIfAbsent(
-            revision.blob().hex(),
-            new Place(at, revision, own ? each.variant().orElse("") : ""));
+        Place place = new Place(at, revision, own ? each.variant().orElse("") : "");
+        places.putIfAbsent(revision.blob().hex(), place);
+        places.putIfAbsent(key(revision.blob().hex(), at.toString()), place);
       }
     }
     return places;

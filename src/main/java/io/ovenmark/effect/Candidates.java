@@ -22,7 +22,6 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -136,7 +135,9 @@ final class Candidates {
   /** In the middle of a sentence; a name in capitals stays. */
   private static String lower(String name) {
     boolean shout = name.length() > 1 && Character.isUpperCase(name.charAt(1));
-    return name.isEmpty() || shout ? name : Character.toLowerCase(name.charAt(0)) + name.substring(1);
+    return name.isEmpty() || shout
+        ? name
+        : Character.toLowerCase(name.charAt(0)) + name.substring(1);
   }
 
   private static boolean isWatery(WorksheetLine line) {
@@ -347,7 +348,8 @@ final class Candidates {
             level -> {
               double[] is = new double[of.size()];
               Arrays.setAll(
-                  is, i -> of.get(i) == null ? absent(kind) : Objects.equals(of.get(i), level) ? 1 : 0);
+                  is,
+                  i -> of.get(i) == null ? absent(kind) : of.get(i).equals(level) ? 1 : 0);
               add(key + "." + level, kind, wording.of(level, levels.get(0)), is);
             });
   }

@@ -8,7 +8,8 @@ import java.util.List;
  * @param key name for programs of the change that leads, such as {@code line.psyllium-husk}
  * @param kind its sort: {@code liquid_ratio}, {@code line}, {@code oven_temperature}, …
  * @param label in words, such as {@code psyllium husk}
- * @param with labels of the changes that always went along; all of them share the effect
+ * @param with labels of the changes that always went along, such as {@code less lupin flour}; all
+ *     of them share the effect
  * @param perAmount the change that the effect is stated for, such as 10
  * @param perUnit its unit, such as {@code g}; empty for a ratio or for something that is so or not
  * @param eitherOr whether it is so or not, rather than more or less

@@ -193,7 +193,9 @@ public final class EffectSentences {
   }
 
   private static String capital(String text) {
-    return text.isEmpty() ? text : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+    return text.isEmpty()
+        ? text
+        : text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   private static String towards(Outcome outcome, boolean more) {

@@ -125,13 +125,23 @@ final class Groups {
     return candidates.stream().noneMatch(candidate -> candidate.kind() == kind);
   }
 
-  /** Labels of the others of a group, without water where the liquid ratio leads. */
+  /**
+   * Labels of the others of a group as they go when the lead goes up, without water where the
+   * liquid ratio leads: {@code less lupin flour}, {@code without the step “Knead.”}.
+   */
   List<String> others(int number, Candidate lead) {
     return members.get(number).stream()
         .map(candidates::get)
         .filter(each -> each != lead && each.kind() != Kind.DIVIDING)
         .filter(each -> lead.kind() != Kind.LIQUID_RATIO || each.kind() != Kind.WATERY_LINE)
-        .map(Candidate::label)
+        .map(each -> along(each, product(scaled(each), scaled(lead)) < 0))
         .toList();
+  }
+
+  private static String along(Candidate candidate, boolean downwards) {
+    if (!downwards) {
+      return candidate.label();
+    }
+    return (candidate.kind().isEitherOr() ? "without " : "less ") + candidate.label();
   }
 }

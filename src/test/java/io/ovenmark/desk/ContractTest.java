@@ -46,6 +46,7 @@ class ContractTest {
     ANSWERS.put("compare", new CompareRevisions(desk).call(bun.at(2), bun.at(3)));
     ANSWERS.put("bake", sheet.bakes().get(0));
     ANSWERS.put("levers", new FindLevers(desk).call(bun, LeverOrder.of("liquid ratio 1.9")));
+    ANSWERS.put("mattered", new ShowMattered(desk).call(bun, true, Optional.empty()));
     ANSWERS.put("scale", new ScaleFormula(desk).call(bun, ScaleOrder.ofPieces("10")));
   }
 
@@ -63,7 +64,8 @@ class ContractTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale"})
+  @ValueSource(
+      strings = {"list", "show", "timeline", "compare", "bake", "levers", "mattered", "scale"})
   void isWrittenAsInItsGoldenFile(String answer) {
     String folder = bench.desk().notebook().folder().toString();
     String text = Json.readable(ANSWERS.get(answer)).replace(folder, "FOLDER");
@@ -188,7 +190,8 @@ class ContractTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale"})
+  @ValueSource(
+      strings = {"list", "show", "timeline", "compare", "bake", "levers", "mattered", "scale"})
   void hasNamesInSnakeCaseAndNumbersThatAreNumbers(String answer) {
     walk(
         answer,
