@@ -123,6 +123,11 @@ export function carryPage(formula, variant) {
   return `/carry/${formula}/${variant}`;
 }
 
+/** The page of what mattered over the bakes of a line of history. */
+export function matteredPage(address, variants = false) {
+  return `/mattered/${address}${variants ? "?variants=yes" : ""}`;
+}
+
 /** The page of a bake. */
 export function bakePage(bake) {
   return `/bakes/${bake.formula}/${bake.id}`;

@@ -139,6 +139,8 @@ export const sheet = (address, signal) => ask("sheet", {address}, signal);
 export const compare = (from, to, signal) => ask("compare", {from, to}, signal);
 /** Where every limit holds; asked holds pieces, limits ("a; b"), along, oven, time, reference, z. */
 export const bakeWindow = (address, asked, signal) => ask("window", {address, ...asked}, signal);
+export const mattered = (address, variants, signal) =>
+  ask("mattered", {address, variants: variants ? "yes" : null}, signal);
 export const bake = (formula, id, signal) => ask("bake", {formula, id}, signal);
 export const photos = (formula, signal) => ask("photos", {formula}, signal);
 export const waitingPhotos = (formula, bake, signal) =>

@@ -48,6 +48,10 @@ const routes = [
     () => import("/views/scale.js").then((m) => m.scaleView),
   ],
   [
+    /^\/mattered\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/mattered.js").then((m) => m.matteredView),
+  ],
+  [
     /^\/bakes\/(?<formula>[^/]+)\/(?<bake>[^/]+)$/,
     () => import("/views/bake.js").then((m) => m.bakeView),
   ],

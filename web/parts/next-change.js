@@ -11,6 +11,7 @@ const pages = [
   ["Replace a food", (address) => `/replace/${address}`],
   ["Beside its reference", (address) => `/rebuild/${address}`],
   ["Causes of a finding", (address) => causesPage(address)],
+  ["What mattered so far", (address) => `/mattered/${address}`],
 ];
 
 /** The links for an address of a revision; nothing when there is none. */

@@ -165,6 +165,7 @@ class ArrowsTest {
       noClasses()
           .that()
           .resideOutsideOfPackages("io.ovenmark.lever..", "io.ovenmark.window..")
+          .resideOutsideOfPackages("io.ovenmark.lever..", "io.ovenmark.effect..")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("org.ojalgo..");

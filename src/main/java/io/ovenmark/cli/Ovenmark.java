@@ -40,6 +40,7 @@ import picocli.CommandLine.Spec;
       ReplaceCommand.class,
       RebuildCommand.class,
       CausesCommand.class,
+      MatteredCommand.class,
       FindCommand.class,
       VariantCommand.class,
       CarryCommand.class,

@@ -30,6 +30,8 @@ final class Site {
           "/levers/{formula}/{variant}",
           "/scale/{formula}",
           "/scale/{formula}/{variant}",
+          "/mattered/{formula}",
+          "/mattered/{formula}/{variant}",
           "/beside",
           "/bakes/{formula}/{bake}",
           "/window/{formula}",

@@ -116,6 +116,7 @@ public final class Viewer implements AutoCloseable {
     return List.of(
         tasks,
         new FormulaArea(desk),
+        new EffectArea(desk),
         new SearchArea(desk, tasks),
         new LeverArea(desk, opening),
         new DraftArea(desk, opening.by()),

@@ -66,6 +66,7 @@ class ContractTest {
         new BesideReference(desk)
             .call(bun, Optional.of(Address.parse("sesame-crispbread"))));
     ANSWERS.put("causes", new FindCauses(desk).call(bun, CauseOrder.of("dense")));
+    ANSWERS.put("mattered", new ShowMattered(desk).call(bun, true, Optional.empty()));
     ANSWERS.put("scale", new ScaleFormula(desk).call(bun, ScaleOrder.ofPieces("10")));
     bench.fixture().bake(bench.bun().at(3), WINDOW);
     ANSWERS.put(
