@@ -124,7 +124,8 @@ public final class Viewer implements AutoCloseable {
         new ActsArea(desk, opening),
         new PantryArea(desk, opening),
         new GoalArea(desk, opening),
-        new NotebookArea(desk, opening));
+        new NotebookArea(desk, opening),
+        new TastingArea(desk, opening));
   }
 
   private static void configure(

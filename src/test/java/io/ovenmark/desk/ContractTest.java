@@ -47,11 +47,36 @@ class ContractTest {
     ANSWERS.put("bake", sheet.bakes().get(0));
     ANSWERS.put("levers", new FindLevers(desk).call(bun, LeverOrder.of("liquid ratio 1.9")));
     ANSWERS.put("scale", new ScaleFormula(desk).call(bun, ScaleOrder.ofPieces("10")));
+    ANSWERS.put("tasting", tasting(desk));
   }
 
   @AfterAll
   static void close() {
     bench.close();
+  }
+
+  private static TastingViews.TastingSheet tasting(Desk desk) {
+    List<String> samples = List.of("seeded-lupin-bun@2", "seeded-lupin-bun@3");
+    PlanTasting.Request request =
+        new PlanTasting.Request(
+            "just-about-right", samples, 3, "", List.of("sweet"), "After lunch", 7);
+    TastingViews.TastingSheet tasting = new PlanTasting(desk).call(request, bench.fixture().by());
+    for (TastingViews.SheetView sheet : tasting.sheets()) {
+      String text =
+          sheet.codes().get(0) + "=" + (5 + sheet.number()) + ",sweet=" + (sheet.number() - 2)
+              + " " + sheet.codes().get(1) + "=6,sweet=0";
+      tasting =
+          new EnterAnswer(desk)
+              .text(
+                  tasting.formula(),
+                  tasting.id(),
+                  sheet.number(),
+                  text,
+                  EnterAnswer.Words.NONE,
+                  false,
+                  bench.fixture().by());
+    }
+    return tasting;
   }
 
   private static JsonNode json(String answer) {
@@ -63,7 +88,8 @@ class ContractTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale"})
+  @ValueSource(
+      strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale", "tasting"})
   void isWrittenAsInItsGoldenFile(String answer) {
     String folder = bench.desk().notebook().folder().toString();
     String text = Json.readable(ANSWERS.get(answer)).replace(folder, "FOLDER");
@@ -188,7 +214,8 @@ class ContractTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale"})
+  @ValueSource(
+      strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale", "tasting"})
   void hasNamesInSnakeCaseAndNumbersThatAreNumbers(String answer) {
     walk(
         answer,
