@@ -46,7 +46,9 @@ function content(act, state, close, redraw) {
     ${act.draw(look)} ${act.own?.(look, form, redraw) ?? nothing}
     ${act.fields(look).includes("note") ? noteField(act, form, redraw) : nothing}
     <p class="actions">
-      ${yes ? html`<button type="submit" class="main" ?disabled=${busy}>${yes}</button>` : nothing}
+      ${yes
+        ? html`<button type="submit" class="main" aria-disabled=${String(busy)}>${yes}</button>`
+        : nothing}
       <button type="button" @click=${() => close(null)}>${yes ? "Cancel" : "Close"}</button>
     </p>
   </form>`;

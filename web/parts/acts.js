@@ -74,7 +74,8 @@ export function revisionActs(subject, tools) {
   </div>`;
 }
 
-async function edit(subject, tools) {
+/** Begins a draft on a revision and opens it. */
+export async function edit(subject, tools) {
   try {
     const {id} = await order("draft/begin", {base: subject.address});
     await tools.go(`/drafts/${id}`);

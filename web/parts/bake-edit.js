@@ -118,7 +118,7 @@ function form(bake, edit) {
           </p>`
         : nothing}
       <div class="record-acts">
-        <button type="button" class="main" ?disabled=${edit.saving}
+        <button type="button" class="main" aria-disabled=${String(edit.saving ?? false)}
           @click=${() => save(bake, edit)}>Save the changes</button>
         <button type="button" class="plain" @click=${() => leaveAsItWas(bake, edit)}>
           Leave it as it was

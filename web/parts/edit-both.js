@@ -19,6 +19,9 @@ export async function askBoth(state, theirs, ours) {
   const form = {busy: false, failure: null};
   return ask("This draft was changed at two places", (close, redraw) => {
     const take = async (side) => {
+      if (form.busy) {
+        return;
+      }
       Object.assign(form, {busy: true, failure: null});
       redraw();
       try {
@@ -48,10 +51,10 @@ export async function askBoth(state, theirs, ours) {
         : changeList(changes, "They differ in what cannot be read yet, or in the note.")}
       ${form.failure ? refused(form.failure) : ""}
       <p class="actions">
-        <button type="button" class="main" ?disabled=${form.busy} @click=${() => take("ours")}>
+        <button type="button" class="main" aria-disabled=${String(form.busy)} @click=${() => take("ours")}>
           Go on with yours
         </button>
-        <button type="button" ?disabled=${form.busy} @click=${() => take("theirs")}>
+        <button type="button" aria-disabled=${String(form.busy)} @click=${() => take("theirs")}>
           Go on with the other
         </button>
         <button type="button" class="plain" @click=${() => close(null)}>Decide later</button>

@@ -46,7 +46,8 @@ function content(state, form, tools) {
       : nothing}
     ${choosing ? conflictPart(state, form, tools) : notePart(state, form, tools)}
     <p class="actions">
-      <button type="submit" class="main" ?disabled=${form.busy || !ready(form)}>
+      <button type="submit" class="main" ?disabled=${!ready(form)}
+        aria-disabled=${String(form.busy)}>
         ${choosing ? "Save with these choices" : tools.bake ? "Save, then record a bake" : "Save"}
       </button>
       <button type="button" @click=${() => tools.close(null)}>Back to the draft</button>

@@ -98,7 +98,7 @@ export function photoEditor(bake, photo, {show, redraw}) {
       ? html`<p class="problem" role="alert">${edit.problem.message} ${edit.problem.hint}</p>`
       : nothing}
     <p class="actions">
-      <button type="button" class="main" ?disabled=${edit.saving} @click=${save}>
+      <button type="button" class="main" aria-disabled=${String(edit.saving ?? false)} @click=${save}>
         ${edit.conflicts.length > 0 ? "Save what I chose" : "Save"}
       </button>
       <button type="button" @click=${close}>
@@ -122,6 +122,9 @@ function isSame(one, other) {
 }
 
 async function saved(bake, photo, edit, {show, redraw, close}) {
+  if (edit.saving) {
+    return;
+  }
   if (edit.conflicts.length > 0) {
     edit.wanted = chosenState(edit);
   }

@@ -3,6 +3,7 @@
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import {repeat} from "/lib/lit-html/directives/repeat.js";
 import {minutesText, setting} from "/parts/bake-document.js";
+import {keepFocus} from "/parts/focus.js";
 import {allow, isWanted} from "/parts/sounds.js";
 import {
   clock,
@@ -31,6 +32,7 @@ export function timers({document, fresh, minutesOf, touched}) {
     document.timers[piece.key] = next;
     touched();
     changed();
+    stayAt(piece);
   };
   const start = async (wanted) => {
     const begun = Date.now();
@@ -44,11 +46,12 @@ export function timers({document, fresh, minutesOf, touched}) {
     });
     touched();
     changed();
+    stayAt(...(wanted.length === 1 ? wanted : []));
   };
   const waiting = pieces.filter((piece) => !document.timers[piece.key]);
   const due = dueSentence(document, now);
   return html`<div class="timer-head">
-      <h2 id="timers-title">Timers</h2>
+      <h2 id="timers-title" tabindex="-1">Timers</h2>
       ${waiting.length > 1
         ? html`<button type="button" class="main" @click=${() => start(waiting)}>
             ${waiting.length === pieces.length ? "Start all" : `Start the other ${waiting.length}`}
@@ -64,6 +67,14 @@ export function timers({document, fresh, minutesOf, touched}) {
         (piece) => row(piece, document, {now, act, start, touched}),
       )}
     </ul>`;
+}
+
+// A button that was pressed may be replaced by the next ones.
+function stayAt(piece) {
+  keepFocus(
+    () => piece && document.querySelector(`#timer-${CSS.escape(piece.key)} button`),
+    () => document.getElementById("timers-title"),
+  );
 }
 
 function soundState(any, touched) {
@@ -96,7 +107,7 @@ function row(piece, document, tools) {
         : timer.since === null
           ? "paused"
           : "running";
-  return html`<li class="timer ${state}">
+  return html`<li class="timer ${state}" id="timer-${piece.key}">
     <p class="timer-piece">
       <b>${piece.id || "?"}</b> <span>${setting(piece, document.form.units)}</span>
     </p>

@@ -170,6 +170,9 @@ async function look(form) {
 
 /** Saves it, with the choices where somebody else changed the same. */
 export async function save(form, content) {
+  if (form.saving) {
+    return;
+  }
   form.saving = true;
   form.failure = null;
   form.tools.redraw();
@@ -239,7 +242,8 @@ export function formActions(form, words, back) {
     <button
       type="button"
       class="main"
-      ?disabled=${form.saving || open > 0}
+      ?disabled=${open > 0}
+      aria-disabled=${String(form.saving ?? false)}
       @click=${(event) => save(form, event.target.closest("main"))}
     >
       ${form.saving ? "Saving…" : form.clash ? "Save with these choices" : words}

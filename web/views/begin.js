@@ -62,7 +62,7 @@ export const beginView = {
         : nothing}
       ${data.failure ? html`<div class="refused">${refused(data.failure)}</div>` : nothing}
       <p class="actions">
-        <button type="submit" class="main" ?disabled=${data.busy}>Continue</button>
+        <button type="submit" class="main" aria-disabled=${String(data.busy)}>Continue</button>
         <span class="quiet">It becomes a draft. Nothing is saved to the notebook yet.</span>
       </p>
     </form>
@@ -178,6 +178,9 @@ function piecesHint(found, data) {
 /* on to the draft */
 
 async function begin(data, tools) {
+  if (data.busy) {
+    return;
+  }
   data.problems = {};
   data.failure = null;
   try {

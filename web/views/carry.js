@@ -119,7 +119,7 @@ function preview(data, tools) {
         ? html`<p class="problem" role="alert">Choose a side at each place first.</p>`
         : nothing}
       <p class="actions">
-        <button type="submit" class="main" ?disabled=${data.busy}>Carry over</button>
+        <button type="submit" class="main" aria-disabled=${String(data.busy ?? false)}>Carry over</button>
         <a href=${formulaPage(answer.revision.formula, {line: variant})}>Back to the timeline</a>
       </p>
     </form>`;
@@ -177,6 +177,9 @@ async function lookAnew(data, failure) {
 }
 
 async function carry(data, tools) {
+  if (data.busy) {
+    return;
+  }
   data.asked = true;
   if (openConflicts(data.conflicts, data.choices).length > 0) {
     tools.redraw();

@@ -172,7 +172,7 @@ async function chooseBoth(data, theirs, ours) {
   }
   data.undecided = null;
   Object.assign(state, {version: theirs.version, kept: typedTextOf(theirs), sent: null});
-  state.status = "kept";
+  state.status = "keeping";
   const taken = answer.take === "ours" ? mine : {...theirs, shortName: theirs.short_name};
   Object.assign(state, {shortName: taken.shortName, note: taken.note});
   if (typedText(state) === typedText(taken)) {

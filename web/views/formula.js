@@ -12,7 +12,7 @@ import {
   worksheetPage,
 } from "/address.js";
 import {figure, figureMass, flowing, fullDay} from "/format.js";
-import {onTimeline, revisionActs} from "/parts/acts.js";
+import {edit, onTimeline, revisionActs} from "/parts/acts.js";
 import {bakesOfBothSides, sideMark} from "/parts/bakes.js";
 import {causes, figureTable} from "/parts/figures.js";
 import {goalMark, ruleList} from "/parts/goal.js";
@@ -93,6 +93,7 @@ export const formulaView = {
     return html`<div class="formula-page">
       <section class="history">
         ${heading(timeline)}
+        <a class="skip" href="#answer" @click=${toAnswer}>Skip the timeline</a>
         <details class="spine" ?open=${WIDE.matches} @toggle=${redraw}>
           <summary>
             <h2>Timeline</h2>
@@ -108,7 +109,7 @@ export const formulaView = {
           ${spine({timeline, shown, rows: data.rows, pins, move, page, redraw})}
         </details>
       </section>
-      <section class="answer" aria-label="Comparison">
+      <section class="answer" id="answer" tabindex="-1" aria-label="Comparison">
         ${revisionActs(onTimeline(timeline, pins.to), tools)} ${nextChange(pins.to)}
         ${unfinishedOf(timeline.formula)}
         ${trendStrip({trends: whenThere(trends, redraw), pins, reading, exchange, redraw})}
@@ -121,12 +122,12 @@ export const formulaView = {
 
   drawn: revealPins,
 
-  shortcuts: ({timeline, pins, filter}, {query}, {go}) => [
+  shortcuts: ({timeline, pins, filter}, {query}, tools) => [
     {
       key: "x",
       does: "Swap A and B",
       run: () =>
-        go(
+        tools.go(
           formulaPage(timeline.formula, {
             line: timeline.variant,
             from: pins.to,
@@ -138,11 +139,29 @@ export const formulaView = {
           }),
         ),
     },
-    {key: "w", does: "Open the worksheet of B", run: () => pins.to && go(worksheetPage(pins.to))},
+    {
+      key: "w",
+      does: "Open the worksheet of B",
+      run: () => pins.to && tools.go(worksheetPage(pins.to)),
+    },
+    {
+      key: "e",
+      does: "Edit from B",
+      run: () => {
+        const subject = onTimeline(timeline, pins.to);
+        return subject && edit(subject, tools);
+      },
+    },
+    {key: "b", does: "Record a bake of B", run: () => pins.to && tools.go(`/record/${pins.to}`)},
     {key: "↑ ↓", does: "Move the pin that has the focus"},
     {key: "← →", does: "Read the chart that has the focus"},
   ],
 };
+
+function toAnswer(event) {
+  event.preventDefault();
+  document.getElementById("answer").focus();
+}
 
 // What is in view first, with what the pins stand on.
 function firstRows(timeline, pins) {

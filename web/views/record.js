@@ -273,10 +273,11 @@ function pieces(data) {
     const {units} = document.form;
     settings.forEach((each) => addPiece(document, {id: each.id, ...settingTexts(each, units)}));
     typing.touched();
+    globalThis.document.getElementById("pieces-title").focus();
   };
   const last = start.last_bake;
   return html`<section class="pieces-section" aria-labelledby="pieces-title">
-    <h2 id="pieces-title">
+    <h2 id="pieces-title" tabindex="-1">
       Pieces${document.form.pieces.length > 0 ? `: ${document.form.pieces.length}` : ""}
     </h2>
     ${gridField(document, {
@@ -309,7 +310,7 @@ function recordBar(data) {
         </p>`
       : nothing}
     <div class="record-acts">
-      <button type="button" id="record" class="main" ?disabled=${data.recording}
+      <button type="button" id="record" class="main" aria-disabled=${String(data.recording ?? false)}
         @click=${() => record(data)}>Record this bake</button>
       ${wrong > 0
         ? html`<p class="problem">${count(wrong, "field is", "fields are")} not understood yet.</p>`

@@ -148,9 +148,18 @@ public final class FormulaMerge {
     return order.ids().stream().map(result::get).toList();
   }
 
+  /** The words of an id; of the food too when the line was made for another one. */
+  private static String named(String id, Optional<Line> line) {
+    String words = Texts.words(id);
+    return line.map(Line::food)
+        .filter(food -> !id.startsWith(food))
+        .map(food -> Texts.words(food) + " (line " + id + ")")
+        .orElse(words);
+  }
+
   private Optional<Line> line(String id, Three<Optional<Line>> item) {
     String path = "lines." + id;
-    String name = Texts.words(id);
+    String name = named(id, item.ours().or(item::base).or(item::theirs));
     if (item.base().isEmpty() || item.ours().isEmpty() || item.theirs().isEmpty()) {
       return pick.value(
           path, "the line " + name, item, Same::line, line -> line.map(FormulaMerge::text));
