@@ -173,3 +173,9 @@ export const bakeForm = (formula, id, units, signal) =>
   ask("bake/form", {formula, id, ...units}, signal);
 export const bakeDraft = (id, signal) => ask("bake/draft", {id}, signal);
 export const unfinishedBakes = (formula, signal) => ask("bake/unfinished", {formula}, signal);
+export const tastings = (address, signal) => ask("tastings", {address}, signal);
+export const tasting = (formula, id, signal) => ask("tasting", {formula, id}, signal);
+export const tastingKey = (formula, id, signal) => ask("tasting/key", {formula, id}, signal);
+export const tastingSheet = (formula, id, sheet, signal) =>
+  ask("tasting/sheet", {formula, id, sheet}, signal);
+export const tastingSheets = (formula, id, signal) => ask("tasting/sheets", {formula, id}, signal);

@@ -56,6 +56,22 @@ const routes = [
     () => import("/views/record.js").then((m) => m.recordView),
   ],
   [/^\/beside$/, () => import("/views/photos.js").then((m) => m.besideView)],
+  [
+    /^\/tastings\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/tastings.js").then((m) => m.tastingsView),
+  ],
+  [
+    /^\/tasting\/(?<formula>[^/]+)\/(?<tasting>[^/]+)$/,
+    () => import("/views/tasting.js").then((m) => m.tastingView),
+  ],
+  [
+    /^\/tasting\/(?<formula>[^/]+)\/(?<tasting>[^/]+)\/sheets$/,
+    () => import("/views/tasting-sheet.js").then((m) => m.tastingSheetsView),
+  ],
+  [
+    /^\/tasting\/(?<formula>[^/]+)\/(?<tasting>[^/]+)\/sheet\/(?<sheet>[^/]+)$/,
+    () => import("/views/tasting-sheet.js").then((m) => m.tastingSheetView),
+  ],
   [/^\/drafts\/(?<draft>[^/]+)$/, () => import("/views/edit.js").then((m) => m.editView)],
 ];
 const missing = () => import("/views/missing.js").then((m) => m.missingView);

@@ -3,7 +3,9 @@
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 
 // [words, the page of an address such as "lupin-bun/egg-free@7"], in the order of the work.
-const pages = [];
+const pages = [
+  ["Taste blind", (address) => `/tastings/${address}`],
+];
 
 /** The links for an address of a revision; nothing when there is none. */
 export function nextChange(address) {

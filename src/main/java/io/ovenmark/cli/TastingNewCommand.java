@@ -15,8 +15,8 @@ import picocli.CommandLine.Parameters;
     header = "Set up a blind tasting.",
     description = {
       "Set up a blind tasting of revisions, possibly of the pieces of a bake. Every plate gets a"
-          + " code of three digits, and the orders are balanced: the six orders of a triangle, else a"
-          + " Williams design. The tasting is kept under the formula of the first sample.",
+          + " code of three digits, and the orders are balanced: the six orders of a triangle, else"
+          + " a Williams design. The tasting is kept under the formula of the first sample.",
       "Kinds: triangle (which is the odd one), preference (which of two), ranking, liking (1 to 9),"
           + " just-about-right (liking, and too little or too much of each attribute)."
     },

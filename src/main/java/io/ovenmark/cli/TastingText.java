@@ -121,7 +121,8 @@ final class TastingText {
       StringBuilder word = new StringBuilder(score.code()).append('=');
       word.append(score.liking() == null ? "-" : plain(score.liking()));
       for (Map.Entry<String, Integer> each : score.attributes().entrySet()) {
-        word.append(',').append(each.getKey().replace(' ', '_')).append('=').append(each.getValue());
+        word.append(',').append(each.getKey().replace(' ', '_'));
+        word.append('=').append(each.getValue());
       }
       words.add(word.toString());
     }

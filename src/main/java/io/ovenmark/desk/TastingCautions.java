@@ -22,8 +22,8 @@ import java.util.Set;
 /**
  * What to mind before anybody tastes. The allergens of all samples are named together, so that they
  * do not tell the samples apart; they are those of the revisions' own foods and of today's pantry,
- * whichever names more. Egg: 71 °C, USDA Food Safety and Inspection Service; raw flour, FDA consumer
- * advice; lupin and peanut, common clinical caution, from memory.
+ * whichever names more. Egg: 71 °C, USDA Food Safety and Inspection Service; raw flour, FDA
+ * consumer advice; lupin and peanut, common clinical caution, from memory.
  */
 final class TastingCautions {
   private static final double SAFE_EGG_CELSIUS = 71;
@@ -47,8 +47,8 @@ final class TastingCautions {
   static List<String> forTasters(Desk desk, Tasting tasting) {
     return new TastingCautions(desk, tasting)
         .shared(
-            "Tell whoever runs the tasting about allergies, intolerances, pregnancy and diets before"
-                + " you taste; if in doubt, do not taste.");
+            "Tell whoever runs the tasting about allergies, intolerances, pregnancy and diets"
+                + " before you taste; if in doubt, do not taste.");
   }
 
   /** The same with what would tell the samples apart. */
@@ -84,7 +84,8 @@ final class TastingCautions {
       add(then);
       Formula formula = desk.notebook().formula(revision.get());
       Address line = revision.get().address();
-      add(desk.draft(formula, Address.latest(line.formula(), line.variant()), List.of()).worksheet());
+      Address today = Address.latest(line.formula(), line.variant());
+      add(desk.draft(formula, today, List.of()).worksheet());
       if (then.allergens().contains(Allergen.EGGS)) {
         core(sample);
       }

@@ -288,7 +288,7 @@ public final class TastingViews {
       Double firstShareMost,
       Double visibleShare) {}
 
-  /** A ranking: see {@link io.ovenmark.tasting.Ranking}; p and statistic are null without answers. */
+  /** A ranking: see {@link io.ovenmark.tasting.Ranking}; figures are null without answers. */
   public record RankingView(
       int answered,
       List<Integer> rankSums,

@@ -12,7 +12,8 @@ import java.util.List;
  * reading.
  */
 public final class Schemas {
-  private static final List<String> NAMES = List.of("formula", "bake", "food", "goal", "notebook", "tasting");
+  private static final List<String> NAMES =
+      List.of("formula", "bake", "food", "goal", "notebook", "tasting");
 
   private Schemas() {}
 

@@ -92,7 +92,7 @@ final class Layout {
     return PHOTO.matcher(path).matches();
   }
 
-  /** The folder within another one that a file is in, which bakes, photos and tastings name by formula. */
+  /** The folder within another one that a file is in: of a bake, photo or tasting the formula. */
   static Optional<String> formulaOf(String path) {
     String[] parts = path.split("/", -1);
     return parts.length == 3 ? Optional.of(parts[1]) : Optional.empty();

@@ -102,7 +102,8 @@ final class RankedWords {
               + " points above " + names.get(pair.other() - 1) + over + " (95 %: "
               + number(pair.lowest()) + " to " + number(pair.highest()) + "; paired t-test, "
               + p(blocks.p()) + ").";
-      says.add((pair.apart() ? "The liking differs. " : "No difference in liking is shown. ") + told);
+      says.add(
+          (pair.apart() ? "The liking differs. " : "No difference in liking is shown. ") + told);
     } else {
       says.add(
           (blocks.p() <= Chance.ALPHA
@@ -120,8 +121,8 @@ final class RankedWords {
     }
     cannot.add(
         blocks.f().isPresent()
-            ? count(blocks.tasters(), "taster") + " are too few to see reliably a difference of less"
-                + " than about " + number(blocks.visible()) + " points."
+            ? count(blocks.tasters(), "taster") + " are too few to see reliably a difference of"
+                + " less than about " + number(blocks.visible()) + " points."
             : "These tasters differ from each other in nothing but their level, so there is no"
                 + " spread to judge the difference by.");
   }

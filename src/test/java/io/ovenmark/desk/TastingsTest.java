@@ -105,7 +105,7 @@ class TastingsTest {
     KitchenViews.CheckView check = new CheckNotebook(desk).call(CheckNotebook.Progress.NONE);
     assertThat(Json.readable(check))
         .contains("has no piece \\\"z\\\"")
-        .contains("The sample says it is of " + BUN + "@1, but its content is that of " + BUN + "@2");
+        .contains("says it is of " + BUN + "@1, but its content is that of " + BUN + "@2");
   }
 
   @Test
@@ -271,7 +271,9 @@ class TastingsTest {
     kitchen.repository().git("commit", "-qm", "By hand");
     TastingViews.TastingList list = new ShowTasting(desk).list(Address.parse(BUN));
 
-    assertThat(list.tastings()).extracting(TastingViews.TastingLine::id).containsExactly(tasting.id());
+    assertThat(list.tastings())
+        .extracting(TastingViews.TastingLine::id)
+        .containsExactly(tasting.id());
     assertThat(list.problems()).isNotEmpty();
     assertThat(list.samples())
         .extracting(TastingViews.SampleChoice::sample)

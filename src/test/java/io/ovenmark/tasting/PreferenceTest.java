@@ -10,7 +10,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class PreferenceTest {
-  /** The smaller of the library's two exact one-sided tests, doubled, as one in two is symmetric. */
+  /** The smaller of the library's exact one-sided tests, doubled: one in two is symmetric. */
   @ParameterizedTest
   @ValueSource(ints = {1, 2, 7, 20, 41})
   void pIsThatOfTheLibrarysExactTests(int deciding) {

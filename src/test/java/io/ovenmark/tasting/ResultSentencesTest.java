@@ -16,7 +16,8 @@ class ResultSentencesTest {
     List<Sample> what = new ArrayList<>();
     for (int i = 0; i < samples; i++) {
       what.add(
-          new Sample(NAMES.get(i), "0".repeat(40), Optional.empty(), Optional.empty(), Extras.NONE));
+          new Sample(
+              NAMES.get(i), "0".repeat(40), Optional.empty(), Optional.empty(), Extras.NONE));
     }
     return new Tasting(
         "bun",

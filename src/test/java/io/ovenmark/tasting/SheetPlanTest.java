@@ -55,7 +55,9 @@ class SheetPlanTest {
   }
 
   @ParameterizedTest
-  @CsvSource({"PREFERENCE, 2, 2", "RANKING, 3, 6", "LIKING, 4, 4", "RANKING, 5, 10", "LIKING, 1, 1"})
+  @CsvSource({
+    "PREFERENCE, 2, 2", "RANKING, 3, 6", "LIKING, 4, 4", "RANKING, 5, 10", "LIKING, 1, 1"
+  })
   void everyBlockHasEveryOrderOfTheDesignOnce(TastingKind kind, int samples, int block) {
     assertThat(SheetPlan.balancedAt(kind, samples)).isEqualTo(block);
     List<Sheet> sheets = SheetPlan.draw(kind, samples, 3 * block, 21);
