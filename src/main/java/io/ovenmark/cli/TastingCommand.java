@@ -13,7 +13,7 @@ import picocli.CommandLine.Command;
     },
     synopsisSubcommandLabel = "COMMAND",
     footerHeading = "%nExample:%n",
-    footer = "  ovenmark tasting show seeded-lupin-bun 2026-09-14-1",
+    footer = "  ovenmark tasting show seeded-lupin-bun 2026-10-10-1",
     subcommands = {
       TastingNewCommand.class,
       TastingSheetCommand.class,

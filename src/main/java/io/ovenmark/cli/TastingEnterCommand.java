@@ -20,8 +20,8 @@ import picocli.CommandLine.Parameters;
     },
     footerHeading = "%nExamples:%n",
     footer = {
-      "  ovenmark tasting enter seeded-lupin-bun 2026-09-14-1 3 417",
-      "  ovenmark tasting enter seeded-lupin-bun 2026-09-21-1 3 417=7,sweet=-1 233=5 --correct"
+      "  ovenmark tasting enter seeded-lupin-bun 2026-10-10-1 12 271",
+      "  ovenmark tasting enter seeded-lupin-bun 2026-10-11-1 3 693=7,moist=-1 753=8 --correct"
     })
 final class TastingEnterCommand extends WritingCommand {
   @Parameters(index = "0", paramLabel = "FORMULA", description = "Short name of the formula.")

@@ -14,7 +14,7 @@ import picocli.CommandLine.Parameters;
         "Add sheets for more tasters. Those that there are stay as they are, and the orders go on"
             + " where they stopped.",
     footerHeading = "%nExample:%n",
-    footer = "  ovenmark tasting more seeded-lupin-bun 2026-09-14-1 6")
+    footer = "  ovenmark tasting more seeded-lupin-bun 2026-10-10-1 6")
 final class TastingMoreCommand extends WritingCommand {
   @Parameters(index = "0", paramLabel = "FORMULA", description = "Short name of the formula.")
   private String formula;

@@ -23,8 +23,7 @@ import picocli.CommandLine.Parameters;
     footerHeading = "%nExamples:%n",
     footer = {
       "  ovenmark tasting new triangle seeded-lupin-bun@8 seeded-lupin-bun@9 --tasters 12",
-      "  ovenmark tasting new just-about-right seeded-lupin-bun@9:2026-09-14-1/b --tasters 10"
-          + " --attribute sweet,moist"
+      "  ovenmark tasting new liking seeded-lupin-bun@9:2026-08-29-1/a --tasters 10"
     })
 final class TastingNewCommand extends WritingCommand {
   @Parameters(index = "0", paramLabel = "KIND", description = "What the tasters do.")

@@ -15,7 +15,7 @@ import picocli.CommandLine.Parameters;
         "Print the sheets of a tasting as the tasters see them: codes in the order of tasting, and"
             + " nothing that tells the samples apart. They are the same each time.",
     footerHeading = "%nExample:%n",
-    footer = "  ovenmark tasting sheet seeded-lupin-bun 2026-09-14-1 --sheet 3")
+    footer = "  ovenmark tasting sheet seeded-lupin-bun 2026-10-10-1 --sheet 3")
 final class TastingSheetCommand extends DeskCommand {
   @Parameters(index = "0", paramLabel = "FORMULA", description = "Short name of the formula.")
   private String formula;

@@ -16,8 +16,8 @@ import picocli.CommandLine.Parameters;
             + " tell. Which code stands for which sample is told with --key only.",
     footerHeading = "%nExamples:%n",
     footer = {
-      "  ovenmark tasting show seeded-lupin-bun 2026-09-14-1",
-      "  ovenmark tasting show seeded-lupin-bun 2026-09-14-1 --key"
+      "  ovenmark tasting show seeded-lupin-bun 2026-10-10-1",
+      "  ovenmark tasting show seeded-lupin-bun 2026-10-10-1 --key"
     })
 final class TastingShowCommand extends DeskCommand {
   @Parameters(index = "0", paramLabel = "FORMULA", description = "Short name of the formula.")
