@@ -185,3 +185,9 @@ export const replacing = (address, asked, signal) => ask("replace", {address, ..
 export const rebuild = (address, reference, signal) =>
   ask("rebuild", {address, reference}, signal);
 export const causes = (address, asked, signal) => ask("causes", {address, ...asked}, signal);
+export const tastings = (address, signal) => ask("tastings", {address}, signal);
+export const tasting = (formula, id, signal) => ask("tasting", {formula, id}, signal);
+export const tastingKey = (formula, id, signal) => ask("tasting/key", {formula, id}, signal);
+export const tastingSheet = (formula, id, sheet, signal) =>
+  ask("tasting/sheet", {formula, id, sheet}, signal);
+export const tastingSheets = (formula, id, signal) => ask("tasting/sheets", {formula, id}, signal);

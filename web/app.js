@@ -84,6 +84,22 @@ const routes = [
     /^\/causes\/(?<address>[^/]+(?:\/[^/]+)?)$/,
     () => import("/views/causes.js").then((m) => m.causesView),
   ],
+  [
+    /^\/tastings\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/tastings.js").then((m) => m.tastingsView),
+  ],
+  [
+    /^\/tasting\/(?<formula>[^/]+)\/(?<tasting>[^/]+)$/,
+    () => import("/views/tasting.js").then((m) => m.tastingView),
+  ],
+  [
+    /^\/tasting\/(?<formula>[^/]+)\/(?<tasting>[^/]+)\/sheets$/,
+    () => import("/views/tasting-sheet.js").then((m) => m.tastingSheetsView),
+  ],
+  [
+    /^\/tasting\/(?<formula>[^/]+)\/(?<tasting>[^/]+)\/sheet\/(?<sheet>[^/]+)$/,
+    () => import("/views/tasting-sheet.js").then((m) => m.tastingSheetView),
+  ],
   [/^\/drafts\/(?<draft>[^/]+)$/, () => import("/views/edit.js").then((m) => m.editView)],
 ];
 const missing = () => import("/views/missing.js").then((m) => m.missingView);

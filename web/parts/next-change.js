@@ -12,6 +12,7 @@ const pages = [
   ["Beside its reference", (address) => `/rebuild/${address}`],
   ["Causes of a finding", (address) => causesPage(address)],
   ["What mattered so far", (address) => `/mattered/${address}`],
+  ["Taste blind", (address) => `/tastings/${address}`],
 ];
 
 /** The links for an address of a revision; nothing when there is none. */

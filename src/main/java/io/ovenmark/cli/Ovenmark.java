@@ -46,6 +46,7 @@ import picocli.CommandLine.Spec;
       CarryCommand.class,
       BakeCommand.class,
       PhotoCommand.class,
+      TastingCommand.class,
       GoalCommand.class,
       PantryCommand.class,
       RestoreCommand.class,

@@ -35,6 +35,16 @@ final class Cautions {
           "Allergens are unknown in " + String.join(", ", sheet.allergensUnknownIn())
               + ": read the package before serving.");
     }
+    cautions.addAll(besidesAllergens(sheet));
+    cautions.add(
+        "Figures are an aid for development. Whoever takes medicine for blood sugar or blood"
+            + " pressure should settle changes of diet with those who treat them.");
+    return cautions;
+  }
+
+  /** What to mind besides the lists of allergens, as whoever eats needs to know. */
+  static List<String> besidesAllergens(Worksheet sheet) {
+    List<String> cautions = new ArrayList<>();
     if (sheet.allergens().contains(Allergen.EGGS)) {
       cautions.add(
           "Contains egg: bake until the centre reaches 71 °C (160 °F),"
@@ -50,9 +60,6 @@ final class Cautions {
     if (sheet.lines().stream().anyMatch(Cautions::isXylitol)) {
       cautions.add("Contains xylitol, which is poisonous to dogs.");
     }
-    cautions.add(
-        "Figures are an aid for development. Whoever takes medicine for blood sugar or blood"
-            + " pressure should settle changes of diet with those who treat them.");
     return cautions;
   }
 

@@ -56,6 +56,12 @@ final class Site {
           "/notebook",
           "/causes/{formula}",
           "/causes/{formula}/{variant}");
+          "/notebook",
+          "/tastings/{formula}",
+          "/tastings/{formula}/{variant}",
+          "/tasting/{formula}/{tasting}",
+          "/tasting/{formula}/{tasting}/sheets",
+          "/tasting/{formula}/{tasting}/sheet/{sheet}");
 
   /** What a device gets that is not paired yet: the page that pairs it, and what names the site. */
   static final Set<String> PAIRING =

@@ -130,6 +130,8 @@ public final class Viewer implements AutoCloseable {
         new ReplaceArea(desk, opening.by()),
         new CauseArea(desk, opening),
         new NotebookArea(desk, opening));
+        new NotebookArea(desk, opening),
+        new TastingArea(desk, opening));
   }
 
   private static void configure(

@@ -72,6 +72,7 @@ class ContractTest {
     ANSWERS.put(
         "window",
         new FindWindow(desk).call(bun.at(3), WindowOrder.of("dough", "crust 2 to 3", "not dry")));
+    ANSWERS.put("tasting", tasting(desk));
   }
 
   @AfterAll
@@ -81,6 +82,28 @@ class ContractTest {
 
   static Set<String> answers() {
     return ANSWERS.keySet();
+  private static TastingViews.TastingSheet tasting(Desk desk) {
+    List<String> samples = List.of("seeded-lupin-bun@2", "seeded-lupin-bun@3");
+    PlanTasting.Request request =
+        new PlanTasting.Request(
+            "just-about-right", samples, 3, "", List.of("sweet"), "After lunch", 7);
+    TastingViews.TastingSheet tasting = new PlanTasting(desk).call(request, bench.fixture().by());
+    for (TastingViews.SheetView sheet : tasting.sheets()) {
+      String text =
+          sheet.codes().get(0) + "=" + (5 + sheet.number()) + ",sweet=" + (sheet.number() - 2)
+              + " " + sheet.codes().get(1) + "=6,sweet=0";
+      tasting =
+          new EnterAnswer(desk)
+              .text(
+                  tasting.formula(),
+                  tasting.id(),
+                  sheet.number(),
+                  text,
+                  EnterAnswer.Words.NONE,
+                  false,
+                  bench.fixture().by());
+    }
+    return tasting;
   }
 
   private static JsonNode json(String answer) {
