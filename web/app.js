@@ -55,6 +55,10 @@ const routes = [
     /^\/record\/(?<address>[^/]+(?:\/[^/]+)?)$/,
     () => import("/views/record.js").then((m) => m.recordView),
   ],
+  [
+    /^\/card\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/card.js").then((m) => m.cardView),
+  ],
   [/^\/beside$/, () => import("/views/photos.js").then((m) => m.besideView)],
   [/^\/drafts\/(?<draft>[^/]+)$/, () => import("/views/edit.js").then((m) => m.editView)],
 ];

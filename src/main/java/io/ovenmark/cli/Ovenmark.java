@@ -37,6 +37,7 @@ import picocli.CommandLine.Spec;
       LeversCommand.class,
       ScaleCommand.class,
       FindCommand.class,
+      CardCommand.class,
       VariantCommand.class,
       CarryCommand.class,
       BakeCommand.class,

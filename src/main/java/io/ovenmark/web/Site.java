@@ -26,6 +26,8 @@ final class Site {
           "/formulas/{formula}",
           "/worksheet/{formula}",
           "/worksheet/{formula}/{variant}",
+          "/card/{formula}",
+          "/card/{formula}/{variant}",
           "/beside",
           "/bakes/{formula}/{bake}",
           "/record/{formula}",

@@ -117,6 +117,7 @@ public final class Viewer implements AutoCloseable {
         tasks,
         new FormulaArea(desk),
         new SearchArea(desk, tasks),
+        new CardArea(desk),
         new DraftArea(desk, opening.by()),
         new BakeArea(desk, opening),
         new PhotoArea(desk, opening),
