@@ -51,7 +51,7 @@ export const cardView = {
             <a class="button main" href=${made(data)} target="_blank" rel="noopener">Open to print</a>
             <a class="button" href=${made(data)} download=${fileName(data)}>Download the page</a>
           </p>
-          <iframe class="card-frame paper-${data.shown.paper || "a4"}" src=${made(data)} sandbox
+          <iframe class="card-frame paper-${data.shown.paper || "a4"}" src=${made(data)}
             title="The card as it is printed"></iframe>
         </section>
       </div>

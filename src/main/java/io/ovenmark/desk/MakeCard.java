@@ -132,7 +132,7 @@ public final class MakeCard {
     List<Bake> bakes = Desk.bakesOf(revision.blob().hex(), all);
     Optional<Photo> photo = photo(order, all, bakes);
     Optional<CardPhoto> picture =
-        withPicture ? photo.map(chosen -> picture(address, chosen)) : Optional.empty();
+        withPicture ? photo.flatMap(chosen -> picture(address, chosen, order)) : Optional.empty();
     String shown =
         revision.address() + (otherFoods ? " (foods of today)" : "");
     CardMaker.Facts facts =
@@ -219,6 +219,18 @@ public final class MakeCard {
         .mapToDouble(Double::doubleValue)
         .average()
         .orElse(0);
+  }
+
+  /** A picture that nobody chose and that cannot be read is left out. */
+  private Optional<CardPhoto> picture(Address address, Photo photo, CardOrder order) {
+    try {
+      return Optional.of(picture(address, photo));
+    } catch (Refusal e) {
+      if (order.photo() == null || order.photo().isBlank()) {
+        return Optional.empty();
+      }
+      throw e;
+    }
   }
 
   private CardPhoto picture(Address address, Photo photo) {

@@ -15,7 +15,7 @@ final class CardArea implements Area {
    */
   private static final String POLICY =
       "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none';"
-          + " form-action 'none'; frame-ancestors 'self'; sandbox";
+          + " form-action 'none'; frame-ancestors 'self'";
 
   private static final String HTML = "text/html; charset=utf-8";
 

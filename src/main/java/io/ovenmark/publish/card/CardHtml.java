@@ -71,6 +71,7 @@ public final class CardHtml {
                     body(
                         attrs(".paper-" + paper.key()),
                         main(
+                            attrs(".sheet"),
                             header(
                                 div(
                                     words(h1(card.name())),
@@ -88,7 +89,8 @@ public final class CardHtml {
                                 attrs(".columns"),
                                 div(ingredients(card), figures(card)),
                                 div(method(card), oven(card), mind(card))),
-                            footer(p(CardText.origin(card))))))
+                            footer(p(CardText.origin(card))))
+                            .attr("aria-label", "Card of " + card.name())))
                 .withLang("en"))
         + "\n";
   }

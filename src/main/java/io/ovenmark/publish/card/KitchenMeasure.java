@@ -121,7 +121,7 @@ public record KitchenMeasure(String text, double grams, double errorPercent) {
   /** Eggs come by size; other words, such as "slice", depend on who cuts. */
   private static boolean isCount(String head) {
     return switch (head.toLowerCase(Locale.ROOT)) {
-      case "large", "medium", "small", "extra large", "jumbo", "egg", "stick", "packet" -> true;
+      case "large", "medium", "small", "extra large", "jumbo", "egg" -> true;
       default -> false;
     };
   }
