@@ -79,6 +79,10 @@ const routes = [
     /^\/rebuild\/(?<address>[^/]+(?:\/[^/]+)?)$/,
     () => import("/views/rebuild.js").then((m) => m.rebuildView),
   ],
+  [
+    /^\/card\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/card.js").then((m) => m.cardView),
+  ],
   [/^\/beside$/, () => import("/views/photos.js").then((m) => m.besideView)],
   [
     /^\/causes\/(?<address>[^/]+(?:\/[^/]+)?)$/,

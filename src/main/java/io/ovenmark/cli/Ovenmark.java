@@ -42,6 +42,7 @@ import picocli.CommandLine.Spec;
       CausesCommand.class,
       MatteredCommand.class,
       FindCommand.class,
+      CardCommand.class,
       VariantCommand.class,
       CarryCommand.class,
       BakeCommand.class,

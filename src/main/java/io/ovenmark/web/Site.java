@@ -32,6 +32,8 @@ final class Site {
           "/scale/{formula}/{variant}",
           "/mattered/{formula}",
           "/mattered/{formula}/{variant}",
+          "/card/{formula}",
+          "/card/{formula}/{variant}",
           "/beside",
           "/bakes/{formula}/{bake}",
           "/window/{formula}",

@@ -119,6 +119,7 @@ public final class Viewer implements AutoCloseable {
         new EffectArea(desk),
         new SearchArea(desk, tasks),
         new LeverArea(desk, opening),
+        new CardArea(desk),
         new DraftArea(desk, opening.by()),
         new BakeArea(desk, opening),
         new WindowArea(desk),
