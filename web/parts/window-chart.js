@@ -16,6 +16,7 @@ export function windowChart(whole, {narrow}) {
   const size = narrow ? PHONE : DESK;
   const axes = axesOf(sheet.map, size);
   const groups = groupsOf(sheet);
+  const room = [];
   return html`<figure class="window-chart">
     <svg viewBox="0 0 ${size.wide} ${size.high}" role="img" aria-label=${describe(sheet, groups)}>
       ${patterns()} ${clip(size)}
@@ -32,7 +33,7 @@ export function windowChart(whole, {narrow}) {
       ${frame(sheet, axes, size)}
       ${failingWords(sheet, axes, size)}
       ${best(sheet, axes, size)}
-      ${groups.map((group) => pieces(group, axes, size, narrow))}
+      ${groups.map((group) => pieces(group, axes, {size, narrow, room}))}
       ${sheet.next.map((each, at) => next(each, at, axes, size))}
     </svg>
     ${legend(sheet)}
@@ -183,7 +184,7 @@ function groupsOf(sheet) {
 }
 
 // Pieces of one setting stand side by side, as they lay on the tray.
-function pieces(group, {x, y}, size, narrow) {
+function pieces(group, {x, y}, {size, narrow, room}) {
   const step = size.mark * 2 + 3;
   const rows = Math.ceil(group.length / MOST_IN_A_ROW);
   const left = x(group[0].place);
@@ -208,14 +209,32 @@ function pieces(group, {x, y}, size, narrow) {
         size.mark,
       );
     })}
-    ${cores.length > 0
+    ${cores.length > 0 && fits(room, coreText(cores), left, below, size)
       ? svg`<text x=${left} y=${below} text-anchor="middle">${coreText(cores)}</text>`
       : nothing}
-    ${!narrow && faults.length > 0
+    ${!narrow && faults.length > 0 && fits(room, faultText(faults), left, below + size.text, size)
       ? svg`<text class="window-faults" x=${left} y=${below + size.text} text-anchor="middle">
-          ${faults.slice(0, 2).join(", ")}${faults.length > 2 ? " …" : ""}</text>`
+          ${faultText(faults)}</text>`
       : nothing}
   </g>`;
+}
+
+function faultText(faults) {
+  return faults.slice(0, 2).join(", ") + (faults.length > 2 ? " …" : "");
+}
+
+// Where words would lie on others they are left to the table.
+function fits(room, words, middle, base, size) {
+  const half = (words.length * size.text) / 4 + 2;
+  const free = !room.some(
+    (other) =>
+      Math.abs(other.base - base) < size.text * 0.9
+      && Math.abs(other.middle - middle) < other.half + half,
+  );
+  if (free) {
+    room.push({middle, base, half});
+  }
+  return free;
 }
 
 function coreText(cores) {
