@@ -20,8 +20,8 @@ export function windowChart(whole, {narrow}) {
   return html`<figure class="window-chart">
     <svg viewBox="0 0 ${size.wide} ${size.high}" role="img" aria-label=${describe(sheet, groups)}>
       ${patterns()} ${clip(size)}
-      <rect class="window-ground" x=${size.left} y=${size.top} width=${size.wide - size.left - size.right}
-        height=${size.high - size.top - size.bottom}/>
+      <rect class="window-ground" x=${size.left} y=${size.top}
+        width=${size.wide - size.left - size.right} height=${size.high - size.top - size.bottom}/>
       <g clip-path="url(#window-frame)">
         ${area(sheet.map.possible, axes, "window-possible")}
         ${area(sheet.map.likely, axes, "window-likely")}
@@ -88,7 +88,9 @@ function patterns() {
 }
 
 function outline(spans, {x, y}) {
-  const there = spans.map((span) => `${x(span.from).toFixed(1)},${y(span.temperature_c).toFixed(1)}`);
+  const there = spans.map(
+    (span) => `${x(span.from).toFixed(1)},${y(span.temperature_c).toFixed(1)}`,
+  );
   const back = [...spans]
     .reverse()
     .map((span) => `${x(span.to).toFixed(1)},${y(span.temperature_c).toFixed(1)}`);
@@ -123,7 +125,8 @@ function frame(sheet, {x, y}, size) {
 }
 
 function ticks(low, high, most) {
-  const step = [0.5, 1, 2, 5, 10, 20, 50, 100, 200].find((each) => (high - low) / each <= most) ?? 500;
+  const steps = [0.5, 1, 2, 5, 10, 20, 50, 100, 200];
+  const step = steps.find((each) => (high - low) / each <= most) ?? 500;
   const found = [];
   for (let tick = Math.ceil(low / step) * step; tick <= high + 1e-9; tick += step) {
     found.push(tick);
