@@ -64,7 +64,8 @@ class ContractTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale", "causes"})
+  @ValueSource(
+      strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale", "causes"})
   void isWrittenAsInItsGoldenFile(String answer) {
     String folder = bench.desk().notebook().folder().toString();
     String text = Json.readable(ANSWERS.get(answer)).replace(folder, "FOLDER");
@@ -189,7 +190,8 @@ class ContractTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale", "causes"})
+  @ValueSource(
+      strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale", "causes"})
   void hasNamesInSnakeCaseAndNumbersThatAreNumbers(String answer) {
     walk(
         answer,
