@@ -18,7 +18,8 @@ export function causeList(sheet, begin) {
     ${likely.length > 0 && others.length > 0
       ? html`<details class="cause-more">
           <summary>
-            ${capital(count(others.length, "more common cause"))}, whose figures did not move with it
+            ${capital(count(others.length, "more common cause"))}, whose figures did not move with
+            it
           </summary>
           ${list(others, sheet, begin)}
         </details>`
