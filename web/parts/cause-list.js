@@ -56,7 +56,7 @@ function act(cause, {address, inquiry}, begin) {
     return nothing;
   }
   if (cause.wish) {
-    const query = new URLSearchParams({wish: cause.wish});
+    const query = new URLSearchParams({want: cause.wish});
     return html`<p>
       <a href=${`/levers/${address}?${query}`} aria-label="Find what to change for ${cause.wish}"
         >Find what to change</a

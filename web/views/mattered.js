@@ -83,7 +83,7 @@ function anchor(outcome) {
 function section(outcome, sheet, data, tools) {
   const key = outcome.outcome;
   const all = data.open.has(key);
-  const shown = all ? outcome.effects : outcome.effects.slice(0, FIRST);
+  const shown = all ? outcome.effects : surest(outcome);
   const more = outcome.effects.length - shown.length;
   const toggle = () => {
     if (all) {
@@ -99,11 +99,11 @@ function section(outcome, sheet, data, tools) {
       ${outcome.finding ? html`Finding: ${outcome.label}` : capital(outcome.label)}
     </h2>
     <p class="mattered-sentence">${flowing(outcome.sentence)}</p>
-    ${effectChart(outcome, shown, sheet)}
+    ${shown.length > 0 ? effectChart(outcome, shown, sheet) : nothing}
     ${more > 0 || all
       ? html`<button type="button" class="plain" aria-expanded=${all ? "true" : "false"}
           @click=${toggle}>
-          ${all ? "Only the surest" : `Show ${count(more, "less sure change")}`}
+          ${all ? "Only what stands out" : `Show ${count(more, "less sure change")}`}
         </button>`
       : nothing}
     <p class="quiet">${remarks(outcome)}</p>
@@ -112,6 +112,11 @@ function section(outcome, sheet, data, tools) {
       ${effectTable(outcome, sheet)}
     </details>
   </section>`;
+}
+
+// What can be told from chance, at least by itself.
+function surest({effects}) {
+  return effects.filter(({standing}) => standing !== "open").slice(0, FIRST);
 }
 
 function remarks(outcome) {
