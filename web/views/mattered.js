@@ -8,7 +8,8 @@ import {capital, count, flowing} from "/format.js";
 import {effectChart, effectLegend} from "/parts/effect-chart.js";
 import {effectTable} from "/parts/effect-table.js";
 
-const FIRST = 6;
+const MOST_CLEAR = 6;
+const MOST_ALONG = 2;
 
 export const matteredView = {
   rereads: true,
@@ -114,9 +115,11 @@ function section(outcome, sheet, data, tools) {
   </section>`;
 }
 
-// What can be told from chance, at least by itself.
+// What stands out beside all other changes; without that, what stands out by itself.
 function surest({effects}) {
-  return effects.filter(({standing}) => standing !== "open").slice(0, FIRST);
+  const clear = effects.filter(({standing}) => standing === "clear");
+  const along = effects.filter(({standing}) => standing === "along");
+  return clear.length > 0 ? clear.slice(0, MOST_CLEAR) : along.slice(0, MOST_ALONG);
 }
 
 function remarks(outcome) {
