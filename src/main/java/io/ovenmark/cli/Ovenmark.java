@@ -36,6 +36,7 @@ import picocli.CommandLine.Spec;
       CompareCommand.class,
       LeversCommand.class,
       ScaleCommand.class,
+      LabelCommand.class,
       FindCommand.class,
       VariantCommand.class,
       CarryCommand.class,

@@ -26,6 +26,8 @@ final class Site {
           "/formulas/{formula}",
           "/worksheet/{formula}",
           "/worksheet/{formula}/{variant}",
+          "/label/{formula}",
+          "/label/{formula}/{variant}",
           "/beside",
           "/bakes/{formula}/{bake}",
           "/record/{formula}",

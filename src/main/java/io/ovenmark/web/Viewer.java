@@ -124,6 +124,7 @@ public final class Viewer implements AutoCloseable {
         new ActsArea(desk, opening),
         new PantryArea(desk, opening),
         new GoalArea(desk, opening),
+        new LabelArea(desk),
         new NotebookArea(desk, opening));
   }
 

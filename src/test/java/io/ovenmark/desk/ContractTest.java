@@ -47,6 +47,7 @@ class ContractTest {
     ANSWERS.put("bake", sheet.bakes().get(0));
     ANSWERS.put("levers", new FindLevers(desk).call(bun, LeverOrder.of("liquid ratio 1.9")));
     ANSWERS.put("scale", new ScaleFormula(desk).call(bun, ScaleOrder.ofPieces("10")));
+    ANSWERS.put("label", new ShowLabel(desk).call(bun.at(2), LabelOrder.USUAL));
   }
 
   @AfterAll
@@ -63,7 +64,7 @@ class ContractTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale"})
+  @ValueSource(strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale", "label"})
   void isWrittenAsInItsGoldenFile(String answer) {
     String folder = bench.desk().notebook().folder().toString();
     String text = Json.readable(ANSWERS.get(answer)).replace(folder, "FOLDER");
@@ -188,7 +189,7 @@ class ContractTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale"})
+  @ValueSource(strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale", "label"})
   void hasNamesInSnakeCaseAndNumbersThatAreNumbers(String answer) {
     walk(
         answer,
