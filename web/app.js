@@ -55,6 +55,10 @@ const routes = [
     /^\/record\/(?<address>[^/]+(?:\/[^/]+)?)$/,
     () => import("/views/record.js").then((m) => m.recordView),
   ],
+  [
+    /^\/label\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/label.js").then((m) => m.labelView),
+  ],
   [/^\/beside$/, () => import("/views/photos.js").then((m) => m.besideView)],
   [/^\/drafts\/(?<draft>[^/]+)$/, () => import("/views/edit.js").then((m) => m.editView)],
 ];

@@ -3,7 +3,14 @@
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
 import {order} from "/api.js";
-import {carryPage, formulaPage, print as printed, short, worksheetPage} from "/address.js";
+import {
+  carryPage,
+  formulaPage,
+  labelPage,
+  print as printed,
+  short,
+  worksheetPage,
+} from "/address.js";
 import {count, flowing, moment} from "/format.js";
 import {actDialog} from "/parts/act-dialog.js";
 import {choiceField, textField} from "/parts/fields.js";
@@ -71,6 +78,7 @@ export function revisionActs(subject, tools) {
         ${act(`Undo the last change of ${line}…`, undo)}
       </div>
     </details>
+    <a class="button" href=${labelPage(subject.address)}>Label figures of ${name}</a>
   </div>`;
 }
 

@@ -197,8 +197,8 @@ public final class ShowLabel {
                   : "; weighed was " + weighed + ", from " + pieces + " of this revision.");
       case UNKNOWN ->
           "Loss on baking unknown: no piece of this revision was weighed before and after the oven."
-              + " What is stated as baked lies between no loss and the loss of all water, and is not"
-              + " declared. Weigh a piece, or enter an allowance.";
+              + " What is stated as baked lies between no loss and the loss of all water, and is"
+              + " not declared. Weigh a piece, or enter an allowance.";
     };
   }
 

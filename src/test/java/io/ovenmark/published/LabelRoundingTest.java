@@ -3,6 +3,7 @@ package io.ovenmark.published;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import io.ovenmark.publish.label.DailyValue;
+import io.ovenmark.publish.label.ReferenceAmount;
 import io.ovenmark.publish.label.Rounding;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -132,6 +133,32 @@ class LabelRoundingTest {
   })
   void europeanUnion(Rounding rule, double amount, String declared) {
     assertThat(rule.declare(amount).text()).isEqualTo(declared);
+  }
+
+  /**
+   * On labels an ounce is 28 g: 21 CFR 101.9(b)(5)(viii), second hand; so Table 2 of 101.12(b)
+   * writes 2 oz as 56 g. The reference amounts of that table: second hand, rule of 2016.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "2 oz, 56, false",
+    "1 oz, 28, true",
+    "30 g, 30, true",
+    "30.1 g, 30.1, false",
+    "bread, 50, false",
+    "biscuits, 55, false",
+    "muffins, 110, false",
+    "sweet-bread, 55, false",
+    "cookies, 30, true",
+    "crackers, 30, true",
+    "brownies, 40, false",
+    "light-cake, 55, false",
+    "cake, 80, false",
+    "heavy-cake, 125, false",
+  })
+  void referenceAmounts(String text, double grams, boolean small) {
+    assertThat(ReferenceAmount.read(text).grams()).isEqualTo(grams);
+    assertThat(ReferenceAmount.read(text).isSmall()).isEqualTo(small);
   }
 
   /**

@@ -3,6 +3,7 @@ package io.ovenmark.publish.label;
 import static java.util.Objects.requireNonNull;
 
 import io.ovenmark.measure.Amount;
+import io.ovenmark.measure.MeasureUnit;
 import io.ovenmark.measure.Quoting;
 import java.util.List;
 
@@ -36,6 +37,9 @@ public record ReferenceAmount(String key, String words, double grams) {
           new ReferenceAmount(
               "heavy-cake", "heavy cakes, such as cheese cake or with 35 % fruit or nuts", 125));
 
+  /** On labels an ounce is 28 g: 21 CFR 101.9(b)(5)(viii), second hand. */
+  private static final double GRAMS_PER_OUNCE = 28;
+
   private static final double SMALL_GRAMS = 30;
   private static final double MOST_GRAMS = 1000;
 
@@ -59,7 +63,7 @@ public record ReferenceAmount(String key, String words, double grams) {
   }
 
   /**
-   * Reads a short name of the table or a mass.
+   * Reads a short name of the table or a mass. An ounce counts as 28 g, as on labels.
    *
    * @param text such as {@code bread} or {@code 50 g}
    * @return the amount
@@ -75,7 +79,10 @@ public record ReferenceAmount(String key, String words, double grams) {
     if (!plain.isEmpty() && Character.isDigit(plain.charAt(0))) {
       Amount amount = Amount.parse(plain);
       if (amount.grams().isPresent()) {
-        double grams = amount.grams().get().doubleValue();
+        double grams =
+            amount.unit().filter(MeasureUnit.OUNCE::equals).isPresent()
+                ? amount.number().doubleValue() * GRAMS_PER_OUNCE
+                : amount.grams().get().doubleValue();
         return new ReferenceAmount("own", "as entered: " + amount, grams);
       }
     }

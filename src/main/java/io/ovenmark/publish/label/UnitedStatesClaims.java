@@ -43,7 +43,8 @@ final class UnitedStatesClaims {
             Source.secondHand("21 CFR 101.54 to 101.69")),
         new Unjudged(
             "Low sugar",
-            "No legal definition; only “sugar free”, “no added sugars” and “reduced sugar” have one.",
+            "No legal definition; only “sugar free”, “no added sugars” and “reduced sugar” have"
+                + " one.",
             Source.fromMemory("21 CFR 101.60(c)")),
         new Unjudged(
             "No added sugars",
