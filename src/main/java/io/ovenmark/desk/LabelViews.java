@@ -127,7 +127,7 @@ public final class LabelViews {
    * @param value the unrounded amount, or null when it is not exactly known
    * @param atLeast its lower bound where only that is known, or null
    * @param atMost its upper bound likewise, or null
-   * @param text the unrounded amount for people, in three figures
+   * @param text the unrounded amount for people, in as many figures as show how it is rounded
    * @param declared as a label would state it, or null: a bound is never declared
    * @param dailyValuePercent the unrounded share of the Daily Value, or null
    * @param dailyValueDeclared the same as a label would state it, or null

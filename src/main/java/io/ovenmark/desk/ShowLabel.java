@@ -271,7 +271,7 @@ public final class ShowLabel {
         FigureSet.number(amount),
         bounded ? finite(amount.low()) : null,
         bounded ? finite(amount.high()) : null,
-        FigureText.of(amount, row.line().rounding().unit()),
+        row.unrounded(basis),
         row.declared(basis).map(Declared::text).orElse(null),
         percent,
         percent == null

@@ -14,23 +14,36 @@ record Condition(Verdict verdict, String because) {
   /** An amount with what it is of, so that a verdict can name it. */
   record Measured(Quantity amount, String unit, String what) {
     Condition atMost(double limit) {
-      return judged(meets(amount.high(), limit, true), meets(amount.low(), limit, true));
+      return judged(
+          meets(amount.high(), limit, true), meets(amount.low(), limit, true), limit, true);
     }
 
     Condition below(double limit) {
-      return judged(meets(amount.high(), limit, false), meets(amount.low(), limit, false));
+      return judged(
+          meets(amount.high(), limit, false), meets(amount.low(), limit, false), limit, false);
     }
 
     Condition atLeast(double limit) {
-      return judged(!meets(amount.low(), limit, false), !meets(amount.high(), limit, false));
+      return judged(
+          !meets(amount.low(), limit, false), !meets(amount.high(), limit, false), limit, false);
     }
 
-    private Condition judged(boolean always, boolean ever) {
+    private Condition judged(boolean always, boolean ever, double limit, boolean included) {
       Verdict verdict =
           always ? Verdict.MEETS : ever ? Verdict.CANNOT_BE_TOLD : Verdict.MISSES;
-      String words =
-          amount.isUnknown() ? what + ": not known" : FigureText.of(amount, unit) + " " + what;
-      return new Condition(verdict, words);
+      return new Condition(verdict, words(limit, included) + what);
+    }
+
+    private String words(double limit, boolean included) {
+      if (amount.isUnknown()) {
+        return "unknown ";
+      }
+      if (!amount.isKnown()) {
+        return FigureText.of(amount, unit) + " ";
+      }
+      boolean met = meets(amount.low(), limit, included);
+      return Exact.shown(amount.low(), shown -> meets(shown, limit, included) == met)
+          + " " + unit + " ";
     }
 
     private static boolean meets(double bound, double limit, boolean included) {

@@ -1,5 +1,6 @@
 package io.ovenmark.publish.label;
 
+import io.ovenmark.measure.FigureText;
 import io.ovenmark.measure.Quantity;
 import io.ovenmark.worksheet.Basis;
 import java.util.Collections;
@@ -36,6 +37,24 @@ public record LabelRow(
     return amount.isKnown()
         ? Optional.of(line.rounding().declare(amount.low()))
         : Optional.empty();
+  }
+
+  /**
+   * The unrounded amount for people, with as many figures as it takes to see how it is rounded.
+   *
+   * @param basis for what
+   * @return such as {@code 11.47 g}, {@code at least 3.1 g} or {@code unknown}
+   */
+  public String unrounded(Basis basis) {
+    Quantity amount = amounts.get(basis);
+    String unit = line.rounding().unit();
+    return declared(basis)
+        .map(
+            declared ->
+                Exact.shown(
+                        amount.low(), shown -> line.rounding().declare(shown).equals(declared))
+                    + " " + unit)
+        .orElseGet(() -> FigureText.of(amount, unit));
   }
 
   /**

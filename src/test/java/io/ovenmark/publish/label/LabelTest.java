@@ -313,6 +313,33 @@ class LabelTest {
     assertThat(verdict(label, Region.EUROPEAN_UNION, "Fat-free").words()).isEqualTo(free);
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "11.47, 11 g, 11.47 g",
+    "11.5, 12 g, 11.5 g",
+    "4.7499, 4.5 g, 4.7499 g",
+    "0.4996, 0 g, 0.4996 g",
+    "12.34, 12 g, 12.3 g",
+  })
+  void theUnroundedAmountShowsHowItIsRounded(double fat, String declared, String shown) {
+    bench.add(Bench.food("dough", FoodKind.DRY, 10, fat, 10, 7, 50, 100));
+    LabelRow row =
+        row(Label.of(bench.sheet("dough: 100 g"), LabelTerms.USUAL), Region.UNITED_STATES, "fat_g");
+
+    assertThat(row.declared(Basis.DOUGH_100_G).orElseThrow().text()).isEqualTo(declared);
+    assertThat(row.unrounded(Basis.DOUGH_100_G)).isEqualTo(shown);
+  }
+
+  @Test
+  void aClaimThatIsMissedByLittleShowsByHowMuch() {
+    bench.add(Bench.food("dough", FoodKind.DRY, 10, 3.0004, 10, 7, 50, 100));
+    Label label = Label.of(bench.sheet("dough: 100 g"), LabelTerms.USUAL.withLoss(0));
+
+    assertThat(verdict(label, Region.EUROPEAN_UNION, "Low fat")).isEqualTo(Verdict.MISSES);
+    assertThat(claim(label, Region.EUROPEAN_UNION, "Low fat").because())
+        .isEqualTo("3.0004 g fat in 100 g");
+  }
+
   @Test
   void aClaimIsSettledByBoundsWhereTheySuffice() {
     // 3.1 g fat in 100 g dough: no loss makes it less
@@ -339,7 +366,7 @@ class LabelTest {
     assertThat(verdict(label, Region.UNITED_STATES, "Fat free")).isEqualTo(Verdict.MISSES);
     assertThat(verdict(label, Region.UNITED_STATES, "Low fat")).isEqualTo(Verdict.CANNOT_BE_TOLD);
     assertThat(claim(label, Region.UNITED_STATES, "Low fat").because())
-        .isEqualTo("fat in the reference amount: not known");
+        .isEqualTo("unknown fat in the reference amount");
   }
 
   @ParameterizedTest
