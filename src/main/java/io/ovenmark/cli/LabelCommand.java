@@ -1,7 +1,7 @@
 package io.ovenmark.cli;
 
 import io.ovenmark.desk.Desk;
-import io.ovenmark.desk.LabelOrder;
+import io.ovenmark.desk.LabelChoices;
 import io.ovenmark.desk.LabelViews;
 import io.ovenmark.desk.ShowLabel;
 import java.util.ArrayList;
@@ -70,7 +70,7 @@ final class LabelCommand extends DeskCommand {
     }
     LabelViews.LabelSheet sheet =
         new ShowLabel(desk)
-            .call(desk.address(address), new LabelOrder(loss, energy, reference, regions));
+            .call(desk.address(address), new LabelChoices(loss, energy, reference, regions));
     print(sheet, out -> LabelText.print(sheet, out));
     return ExitCode.DONE;
   }

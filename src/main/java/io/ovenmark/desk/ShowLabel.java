@@ -33,7 +33,7 @@ import java.util.regex.Pattern;
  * Shows what a formula's figures would be on a label.
  *
  * <pre>{@code
- * LabelViews.LabelSheet sheet = new ShowLabel(desk).call(address, LabelOrder.USUAL);
+ * LabelViews.LabelSheet sheet = new ShowLabel(desk).call(address, LabelChoices.USUAL);
  * }</pre>
  */
 public final class ShowLabel {
@@ -61,7 +61,7 @@ public final class ShowLabel {
    * @return the label
    * @throws Refusal when there is no such state, or a choice cannot be read
    */
-  public LabelViews.LabelSheet call(Address address, LabelOrder order) {
+  public LabelViews.LabelSheet call(Address address, LabelChoices order) {
     List<Region> regions = regions(order.regions());
     LabelTerms terms = terms(order);
     Shown shown = shown(address);
@@ -130,7 +130,7 @@ public final class ShowLabel {
     return regions;
   }
 
-  private static LabelTerms terms(LabelOrder order) {
+  private static LabelTerms terms(LabelChoices order) {
     OptionalDouble loss = percent(order.loss());
     Optional<EnergyRule> energy = given(order.energy()).map(ShowLabel::energy);
     Optional<ReferenceAmount> reference =

@@ -2,7 +2,7 @@ package io.ovenmark.web;
 
 import io.javalin.http.Context;
 import io.ovenmark.desk.Desk;
-import io.ovenmark.desk.LabelOrder;
+import io.ovenmark.desk.LabelChoices;
 import io.ovenmark.desk.LabelViews;
 import io.ovenmark.desk.ShowLabel;
 import java.util.List;
@@ -21,8 +21,8 @@ final class LabelArea implements Area {
   }
 
   private LabelViews.LabelSheet label(Context context) {
-    LabelOrder order =
-        new LabelOrder(
+    LabelChoices order =
+        new LabelChoices(
             context.queryParam("loss"),
             context.queryParam("energy"),
             context.queryParam("reference"),

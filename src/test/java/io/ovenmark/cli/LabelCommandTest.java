@@ -7,7 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.ovenmark.desk.Desk;
 import io.ovenmark.desk.Json;
-import io.ovenmark.desk.LabelOrder;
+import io.ovenmark.desk.LabelChoices;
 import io.ovenmark.desk.ShowLabel;
 import io.ovenmark.notebook.Notebook;
 import java.nio.file.Path;
@@ -60,7 +60,7 @@ class LabelCommandTest {
                     .must("label", "seeded-lupin-bun", "--us", "--reference", "bread", "--json")
                     .out());
     try (Desk desk = new Desk(Notebook.open(folder))) {
-      LabelOrder order = new LabelOrder(null, null, "bread", List.of("us"));
+      LabelChoices order = new LabelChoices(null, null, "bread", List.of("us"));
       String asked =
           Json.compact(new ShowLabel(desk).call(desk.address("seeded-lupin-bun"), order));
       assertThat(printed).isEqualTo(new ObjectMapper().readTree(asked));

@@ -47,7 +47,7 @@ class ContractTest {
     ANSWERS.put("bake", sheet.bakes().get(0));
     ANSWERS.put("levers", new FindLevers(desk).call(bun, LeverOrder.of("liquid ratio 1.9")));
     ANSWERS.put("scale", new ScaleFormula(desk).call(bun, ScaleOrder.ofPieces("10")));
-    ANSWERS.put("label", new ShowLabel(desk).call(bun.at(2), LabelOrder.USUAL));
+    ANSWERS.put("label", new ShowLabel(desk).call(bun.at(2), LabelChoices.USUAL));
   }
 
   @AfterAll

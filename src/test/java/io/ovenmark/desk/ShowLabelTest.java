@@ -46,8 +46,8 @@ class ShowLabelTest {
 
   @Test
   void theLossIsThatOfTheBakesOfThatVeryRevision() {
-    LabelViews.LabelSheet third = verb.call(BUN.at(3), LabelOrder.USUAL);
-    LabelViews.LabelSheet first = verb.call(BUN.at(1), LabelOrder.USUAL);
+    LabelViews.LabelSheet third = verb.call(BUN.at(3), LabelChoices.USUAL);
+    LabelViews.LabelSheet first = verb.call(BUN.at(1), LabelChoices.USUAL);
 
     assertThat(third.loss().kind()).isEqualTo("measured");
     assertThat(third.loss().percent()).isCloseTo(100 * (1 - 77 / 89.), within(1e-9));
@@ -63,7 +63,7 @@ class ShowLabelTest {
   @Test
   void anAllowanceFillsWhatWasNotWeighed() {
     LabelViews.LabelSheet sheet =
-        verb.call(BUN.at(1), new LabelOrder("12 %", null, null, List.of("eu")));
+        verb.call(BUN.at(1), new LabelChoices("12 %", null, null, List.of("eu")));
 
     assertThat(sheet.loss().kind()).isEqualTo("entered");
     assertThat(sheet.loss().words()).contains("an allowance that was entered");
@@ -77,11 +77,11 @@ class ShowLabelTest {
   @Test
   void theNewestIsWorkedOutWithTheFoodsOfToday() {
     bench.relabelFlour();
-    LabelViews.LabelSheet now = verb.call(BUN, LabelOrder.USUAL);
+    LabelViews.LabelSheet now = verb.call(BUN, LabelChoices.USUAL);
 
     assertThat(now.foodsChangedSince()).isTrue();
     assertThat(now.address()).isEqualTo("seeded-lupin-bun");
-    assertThat(verb.call(BUN.at(3), LabelOrder.USUAL).foodsChangedSince()).isFalse();
+    assertThat(verb.call(BUN.at(3), LabelChoices.USUAL).foodsChangedSince()).isFalse();
   }
 
   @Test
@@ -109,15 +109,15 @@ class ShowLabelTest {
                     cool.note(),
                     cool.extras())));
 
-    assertThat(verb.call(BUN.at(3), LabelOrder.USUAL).cautions())
+    assertThat(verb.call(BUN.at(3), LabelChoices.USUAL).cautions())
         .anyMatch(words -> words.contains("stayed below 71 °C (160 °F)") && words.contains("68"));
-    assertThat(verb.call(BUN.at(2), LabelOrder.USUAL).cautions())
+    assertThat(verb.call(BUN.at(2), LabelChoices.USUAL).cautions())
         .noneMatch(words -> words.contains("stayed below"));
   }
 
   @Test
   void everyOutputSaysThatItIsAnAid() {
-    LabelViews.LabelSheet sheet = verb.call(BUN, LabelOrder.USUAL);
+    LabelViews.LabelSheet sheet = verb.call(BUN, LabelChoices.USUAL);
 
     assertThat(sheet.aid()).contains("not an approved label", "local law and licensed practice");
     assertThat(sheet.cautions()).isNotEmpty();
@@ -126,9 +126,9 @@ class ShowLabelTest {
   @Test
   void aReferenceAmountSettlesClaimsOfTheUnitedStates() {
     LabelViews.LabelSheet without =
-        verb.call(BUN, new LabelOrder(null, null, null, List.of("us")));
+        verb.call(BUN, new LabelChoices(null, null, null, List.of("us")));
     LabelViews.LabelSheet with =
-        verb.call(BUN, new LabelOrder(null, null, "bread", List.of("us")));
+        verb.call(BUN, new LabelChoices(null, null, "bread", List.of("us")));
 
     assertThat(verdict(without, "Low calorie")).isEqualTo("cannot be told");
     assertThat(verdict(with, "Low calorie")).isEqualTo("would miss");
@@ -157,7 +157,7 @@ class ShowLabelTest {
       })
   void whatIsNotUnderstoodIsRefusedWithItsField(
       String loss, String energy, String reference, String region, String where, String message) {
-    LabelOrder order = new LabelOrder(loss, energy, reference, List.of(region));
+    LabelChoices order = new LabelChoices(loss, energy, reference, List.of(region));
     assertThatThrownBy(() -> verb.call(BUN, order))
         .isInstanceOfSatisfying(
             Refusal.class,

@@ -210,9 +210,8 @@ public final class Label {
               + " vitamins and minerals that are naturally in it at least 80 %; calories, fat,"
               + " saturated fat, cholesterol, sodium and sugars at most 120 %.",
           "Claims are judged by unrounded amounts of the food as baked; a claim has further"
-              + " conditions of form and place (21 CFR 101.13), and above 13 g fat, 4 g saturated"
-              + " fat, 60 mg cholesterol or 480 mg sodium it comes with a disclosure (101.13(h),"
-              + " from memory).");
+              + " conditions of form and place (21 CFR 101.13).",
+          UnitedStatesClaims.disclosure(this));
     }
     return List.of(
         "The order is that of Annex XV; amounts are obligatory for 100 g, those of a piece come"

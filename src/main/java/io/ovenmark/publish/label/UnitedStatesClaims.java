@@ -64,6 +64,47 @@ final class UnitedStatesClaims {
             Source.fromMemory("21 CFR 101.91")));
   }
 
+  /**
+   * What has to be told beside any claim: 21 CFR 101.13(h), from memory.
+   *
+   * @return a sentence that names what lies above its level, or may
+   */
+  static String disclosure(Label label) {
+    UnitedStatesClaims judge = new UnitedStatesClaims(label);
+    List<String> above = new ArrayList<>();
+    List<String> open = new ArrayList<>();
+    judge.disclose(Component.FAT, "fat", "g", 13, above, open);
+    judge.disclose(Component.SATURATED_FAT, "saturated fat", "g", 4, above, open);
+    judge.disclose(Component.CHOLESTEROL, "cholesterol", "mg", 60, above, open);
+    judge.disclose(Component.SODIUM, "sodium", "mg", 480, above, open);
+    String levels =
+        "Beside a claim the label points to what is above 13 g fat, 4 g saturated fat, 60 mg"
+            + " cholesterol or 480 mg sodium in the reference amount or a serving (21 CFR"
+            + " 101.13(h), from memory): ";
+    String told = above.isEmpty() ? "" : "here " + String.join(", ", above);
+    String unsure = open.isEmpty() ? "" : "it cannot be told of " + String.join(", ", open);
+    String both = told.isEmpty() || unsure.isEmpty() ? "" : "; ";
+    return levels + (told.isEmpty() && unsure.isEmpty() ? "here nothing" : told + both + unsure)
+        + ".";
+  }
+
+  private void disclose(
+      Component component, String what, String unit, double level, List<String> above,
+      List<String> open) {
+    Quantity serving = label.amounts(component, Region.UNITED_STATES).get(Basis.PIECE);
+    Verdict verdict =
+        low(component, unit, what)
+            .atMost(level)
+            .and(inReference(component, unit, what).atMost(level))
+            .and(new Measured(serving, unit, what).atMost(level))
+            .verdict();
+    if (verdict == Verdict.MISSES) {
+      above.add(what);
+    } else if (verdict == Verdict.CANNOT_BE_TOLD) {
+      open.add(what);
+    }
+  }
+
   private void energyAndSugars() {
     free("Calorie free", Component.ENERGY_KCAL, "kcal", "", 5, "21 CFR 101.60(b)(1)", null);
     add(

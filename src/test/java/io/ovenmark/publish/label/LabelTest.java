@@ -435,6 +435,23 @@ class LabelTest {
     assertThat(row(rich, Region.UNITED_STATES, "protein_g").dailyPercent(Basis.PIECE)).isEmpty();
   }
 
+  /** 21 CFR 101.13(h), from memory: 13 g fat, 4 g saturated fat, 480 mg sodium. */
+  @ParameterizedTest
+  @CsvSource({"26, 960, here nothing", "26.1, 960, here fat", "26, 961, here sodium"})
+  void whatHasToBeToldBesideAClaimIsNamed(double fat, double sodium, String told) {
+    bench.add(
+        Bench.with(
+            Bench.food("dough", FoodKind.DRY, 10, fat, 10, 7, 40, 300), Nutrient.SODIUM,
+            Quantity.known(sodium)));
+    Worksheet sheet = bench.sheet(Bench.formula(Yield.ofPieces(2), "dough: 100 g"));
+    LabelTerms terms = LabelTerms.USUAL.withLoss(0).withReference(ReferenceAmount.read("bread"));
+
+    assertThat(Label.of(sheet, terms).notes(Region.UNITED_STATES).get(2))
+        .endsWith(told + ".");
+    assertThat(Label.of(sheet, LabelTerms.USUAL).notes(Region.UNITED_STATES).get(2))
+        .contains("cannot be told of");
+  }
+
   @ParameterizedTest
   @EnumSource(Region.class)
   void everyClaimHasItsConditionAndSourceAndLowCarbohydrateHasNone(Region region) {

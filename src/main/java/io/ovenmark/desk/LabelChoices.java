@@ -12,12 +12,12 @@ import java.util.List;
  *     mass such as {@code 50 g}
  * @param regions {@code us}, {@code eu}; empty for both
  */
-public record LabelOrder(String loss, String energy, String reference, List<String> regions) {
+public record LabelChoices(String loss, String energy, String reference, List<String> regions) {
   /** Nothing chosen: both regions. */
-  public static final LabelOrder USUAL = new LabelOrder(null, null, null, null);
+  public static final LabelChoices USUAL = new LabelChoices(null, null, null, null);
 
   /** Copies the list; null becomes empty. */
-  public LabelOrder {
+  public LabelChoices {
     regions = regions == null ? List.of() : List.copyOf(regions);
   }
 }
