@@ -223,10 +223,28 @@ const tools = {
   redraw: () => current && drawCurrent(),
 };
 
+let drawing = false;
+let drawAnew = false;
+
+// What is taken away by a drawing may lose the focus, and ask for a drawing because of that: that
+// one comes after it, never within.
 function drawCurrent() {
-  const {view, data, place} = current;
-  document.title = `${view.title(data, place)} · Ovenmark`;
-  render(view.draw(data, place, tools), content);
+  if (drawing) {
+    drawAnew = true;
+    return;
+  }
+  drawing = true;
+  try {
+    const {view, data, place} = current;
+    document.title = `${view.title(data, place)} · Ovenmark`;
+    render(view.draw(data, place, tools), content);
+  } finally {
+    drawing = false;
+  }
+  if (drawAnew) {
+    drawAnew = false;
+    drawCurrent();
+  }
 }
 
 function drawLoading(mine) {

@@ -27,7 +27,7 @@ import picocli.CommandLine.Parameters;
     footer = {
       "  ovenmark card seeded-lupin-bun > bun.html",
       "  ovenmark card seeded-lupin-bun@9 --form short --times 2",
-      "  ovenmark card seeded-lupin-bun --paper letter --masses oz --storage \"Two days, airtight.\""
+      "  ovenmark card seeded-lupin-bun --paper letter --storage \"Two days, in a box.\""
     })
 final class CardCommand extends DeskCommand {
   private enum Form {
