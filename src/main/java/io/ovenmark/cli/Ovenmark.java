@@ -45,6 +45,8 @@ import picocli.CommandLine.Spec;
       PantryCommand.class,
       RestoreCommand.class,
       PublishCommand.class,
+      ShareCommand.class,
+      TakeInCommand.class,
       UndoCommand.class,
       CheckCommand.class,
       CompletionCommand.class
