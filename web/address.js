@@ -110,9 +110,22 @@ export function worksheetPage(address) {
   return "/worksheet/" + address;
 }
 
+/** The page of the causes of findings; finding, pieces and tray may be left out. */
+export function causesPage(address, {finding, pieces, tray} = {}) {
+  const query = new URLSearchParams(
+    Object.entries({finding, pieces, tray}).filter(([, value]) => value),
+  );
+  return `/causes/${address}${query.size > 0 ? "?" + query : ""}`;
+}
+
 /** The page that carries the main line's improvements into a variant. */
 export function carryPage(formula, variant) {
   return `/carry/${formula}/${variant}`;
+}
+
+/** The page of what mattered over the bakes of a line of history. */
+export function matteredPage(address, variants = false) {
+  return `/mattered/${address}${variants ? "?variants=yes" : ""}`;
 }
 
 /** The page of a bake. */

@@ -39,9 +39,9 @@ const SILENT = {
 };
 
 async function ask(question, parameters, signal) {
-  const given = Object.entries(parameters).filter(
-    ([, value]) => value !== undefined && value !== null,
-  );
+  const given = Object.entries(parameters)
+    .flatMap(([name, value]) => [value].flat().map((each) => [name, each]))
+    .filter(([, value]) => value !== undefined && value !== null);
   return answered(address(question, given), {signal});
 }
 
@@ -136,7 +136,12 @@ export const notebookLine = (signal) => ask("notebook/line", {}, signal);
 export const formulas = (signal) => ask("formulas", {}, signal);
 export const timeline = (line, signal) => ask("timeline", {line}, signal);
 export const sheet = (address, signal) => ask("sheet", {address}, signal);
+export const card = (address, choices, signal) => ask("card", {address, ...choices}, signal);
 export const compare = (from, to, signal) => ask("compare", {from, to}, signal);
+/** Where every limit holds; asked holds pieces, limits ("a; b"), along, oven, time, reference, z. */
+export const bakeWindow = (address, asked, signal) => ask("window", {address, ...asked}, signal);
+export const mattered = (address, variants, signal) =>
+  ask("mattered", {address, variants: variants ? "yes" : null}, signal);
 export const bake = (formula, id, signal) => ask("bake", {formula, id}, signal);
 export const photos = (formula, signal) => ask("photos", {formula}, signal);
 export const waitingPhotos = (formula, bake, signal) =>
@@ -173,3 +178,17 @@ export const bakeForm = (formula, id, units, signal) =>
   ask("bake/form", {formula, id, ...units}, signal);
 export const bakeDraft = (id, signal) => ask("bake/draft", {id}, signal);
 export const unfinishedBakes = (formula, signal) => ask("bake/unfinished", {formula}, signal);
+export const leverStart = (address, signal) => ask("lever/start", {address}, signal);
+export const lever = (address, asked, signal) => ask("lever", {address, ...asked}, signal);
+export const scale = (address, asked, signal) => ask("scale", {address, ...asked}, signal);
+export const replaceChoices = (address, signal) => ask("replace/choices", {address}, signal);
+export const replacing = (address, asked, signal) => ask("replace", {address, ...asked}, signal);
+export const rebuild = (address, reference, signal) =>
+  ask("rebuild", {address, reference}, signal);
+export const causes = (address, asked, signal) => ask("causes", {address, ...asked}, signal);
+export const tastings = (address, signal) => ask("tastings", {address}, signal);
+export const tasting = (formula, id, signal) => ask("tasting", {formula, id}, signal);
+export const tastingKey = (formula, id, signal) => ask("tasting/key", {formula, id}, signal);
+export const tastingSheet = (formula, id, sheet, signal) =>
+  ask("tasting/sheet", {formula, id, sheet}, signal);
+export const tastingSheets = (formula, id, signal) => ask("tasting/sheets", {formula, id}, signal);

@@ -40,6 +40,18 @@ const routes = [
     () => import("/views/worksheet.js").then((m) => m.worksheetView),
   ],
   [
+    /^\/levers\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/levers.js").then((m) => m.leversView),
+  ],
+  [
+    /^\/scale\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/scale.js").then((m) => m.scaleView),
+  ],
+  [
+    /^\/mattered\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/mattered.js").then((m) => m.matteredView),
+  ],
+  [
     /^\/bakes\/(?<formula>[^/]+)\/(?<bake>[^/]+)$/,
     () => import("/views/bake.js").then((m) => m.bakeView),
   ],
@@ -55,7 +67,43 @@ const routes = [
     /^\/record\/(?<address>[^/]+(?:\/[^/]+)?)$/,
     () => import("/views/record.js").then((m) => m.recordView),
   ],
+  [
+    /^\/window\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/window.js").then((m) => m.windowView),
+  ],
+  [
+    /^\/replace\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/replace.js").then((m) => m.replaceView),
+  ],
+  [
+    /^\/rebuild\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/rebuild.js").then((m) => m.rebuildView),
+  ],
+  [
+    /^\/card\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/card.js").then((m) => m.cardView),
+  ],
   [/^\/beside$/, () => import("/views/photos.js").then((m) => m.besideView)],
+  [
+    /^\/causes\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/causes.js").then((m) => m.causesView),
+  ],
+  [
+    /^\/tastings\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/tastings.js").then((m) => m.tastingsView),
+  ],
+  [
+    /^\/tasting\/(?<formula>[^/]+)\/(?<tasting>[^/]+)$/,
+    () => import("/views/tasting.js").then((m) => m.tastingView),
+  ],
+  [
+    /^\/tasting\/(?<formula>[^/]+)\/(?<tasting>[^/]+)\/sheets$/,
+    () => import("/views/tasting-sheet.js").then((m) => m.tastingSheetsView),
+  ],
+  [
+    /^\/tasting\/(?<formula>[^/]+)\/(?<tasting>[^/]+)\/sheet\/(?<sheet>[^/]+)$/,
+    () => import("/views/tasting-sheet.js").then((m) => m.tastingSheetView),
+  ],
   [/^\/drafts\/(?<draft>[^/]+)$/, () => import("/views/edit.js").then((m) => m.editView)],
 ];
 const missing = () => import("/views/missing.js").then((m) => m.missingView);

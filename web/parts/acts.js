@@ -55,6 +55,7 @@ export function revisionActs(subject, tools) {
       Edit from ${name}
     </button>
     <a class="button" href="/record/${subject.address}">Record a bake of ${name}</a>
+    <a class="button" href="/card/${subject.address}">Card of ${name}</a>
     <details>
       <summary>Restore, publish, fork, carry over, undo</summary>
       <div class="more-acts">

@@ -5,8 +5,8 @@ import {number} from "/format.js";
 
 const LETTERS = 26;
 const TEXTS = [
-  "temperature", "minutes", "rack", "dough", "baked", "width", "height", "core", "crust",
-  "verdict", "note",
+  "temperature", "minutes", "rack", "dough", "baked", "width", "height", "core", "core_log",
+  "crust", "verdict", "note",
 ];
 
 /** A document for a new bake. */

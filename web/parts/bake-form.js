@@ -69,6 +69,8 @@ function looks(typing) {
     </fieldset>
     ${pieceForm(piece, {
       words,
+      problems: typing.problems,
+      at: document.form.pieces.indexOf(piece),
       touched: () => typing.touched(),
       redraw: () => typing.redraw(),
     })}

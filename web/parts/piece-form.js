@@ -12,7 +12,7 @@ const CRUST = ["0", "1", "2", "3", "4"];
 const other = {name: ""};
 
 /** Draws it. touched is called after every change, redraw when only the form looks different. */
-export function pieceForm(piece, {words, touched, redraw}) {
+export function pieceForm(piece, {words, touched, redraw, problems, at}) {
   const id = `piece-${piece.key}`;
   const type = (name) => (text) => {
     piece[name] = text;
@@ -30,6 +30,14 @@ export function pieceForm(piece, {words, touched, redraw}) {
     })}
     ${tasters(piece, id, words, {touched})}
     <div class="verdict">
+      ${textField({
+        id: `${id}-core_log`,
+        label: `Core of ${piece.id} while it baked`,
+        hint: "Minutes since it went in, with temperatures: 4 min 45 °C, 8 min 78 °C, 12 min 96 °C.",
+        value: piece.core_log ?? "",
+        problem: problems?.get(`pieces.${at}.core_log`),
+        typed: type("core_log"),
+      })}
       ${textField({
         id: `${id}-verdict`,
         label: "Verdict",

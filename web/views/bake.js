@@ -2,7 +2,7 @@
 
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
-import {formulaPage, short, worksheetPage} from "/address.js";
+import {causesPage, formulaPage, short, worksheetPage} from "/address.js";
 import {
   count,
   fullDay,
@@ -31,7 +31,7 @@ export const bakeView = {
       ${photoSection(bake, tools)}
       ${summary(bake)}
     </div>
-    ${isChanging(bake) ? nothing : pieces(bake)} ${bakeEdit(bake, place, tools)}
+    ${isChanging(bake) ? nothing : [pieces(bake), causesOf(bake)]} ${bakeEdit(bake, place, tools)}
   </article>`,
 
   left: leaveEdit,
@@ -116,6 +116,24 @@ function pieces(bake) {
   </section>`;
 }
 
+// Leads from each fault to what may be behind it, as the revision stood.
+function causesOf(bake) {
+  const found = [
+    ...bake.findings.map((word) => ({word, merit: null})),
+    ...bake.pieces.flatMap((piece) => piece.findings),
+  ].filter((each) => each.merit !== true);
+  const words = [...new Set(found.map((each) => each.word))];
+  const address = bake.revisions.includes(bake.address) ? bake.address : bake.formula;
+  return words.length === 0
+    ? nothing
+    : html`<nav class="cause-links" aria-label="Causes of what was found">
+        <span>What may be behind it:</span>
+        ${words.map(
+          (finding) => html`<a href=${causesPage(address, {finding})}>${finding}</a>`,
+        )}
+      </nav>`;
+}
+
 function cell([name, value, sort = ""], piece, first) {
   if (first) {
     return html`<th role="rowheader" scope="row" class="letter">${value(piece)}</th>`;
@@ -138,9 +156,16 @@ function findings(piece) {
     ...piece.attributes
       .filter((each) => each.scores.length > 0)
       .map((each) => html`<li>${each.name}: ${justRight(each.scores)}</li>`),
+    ...(piece.core_log.length > 0 ? [html`<li>core ${coreLog(piece.core_log)}</li>`] : []),
     ...[piece.verdict, piece.note].filter(Boolean).map((words) => html`<li>${words}</li>`),
   ];
   return words.length > 0 ? html`<ul class="findings">${words}</ul>` : "none";
+}
+
+function coreLog(points) {
+  return points
+    .map((each) => `${number(each.minutes)} min ${heat(each.temperature, each.temperature_c)}`)
+    .join(", ");
 }
 
 function minutes(value) {

@@ -14,6 +14,7 @@ import {
 import {figure, figureMass, flowing, fullDay} from "/format.js";
 import {edit, onTimeline, revisionActs} from "/parts/acts.js";
 import {bakesOfBothSides, sideMark} from "/parts/bakes.js";
+import {costMoves} from "/parts/cost.js";
 import {causes, figureTable} from "/parts/figures.js";
 import {goalMark, ruleList} from "/parts/goal.js";
 import {defaultPins, editedAddress, entryOf} from "/parts/history.js";
@@ -301,6 +302,7 @@ function answer(comparison, pins, chosen, to) {
         ${goalChanges(comparison.goal)}
         ${fieldTable("Oven", comparison.process, from, after)}
         ${fieldTable("Yield", comparison.yield, from, after)}
+        ${costMoves(comparison.cost, from, after)}
       </div>
     </div>
     ${bakesOfBothSides(comparison)}

@@ -127,11 +127,29 @@ function opened(start, kept, typed) {
       data.clock = element ?? null;
     },
   };
-  if (unsent) {
+  const planned = kept ? [] : plannedPieces();
+  planned.forEach((each) => addPiece(document, settingTexts(each, document.form.units)));
+  if (unsent || planned.length > 0) {
     typing.keeper.touch();
   }
   watch(data.name, document, (now) => ticked(data, now), "");
   return data;
+}
+
+// Pieces that another page planned: ?plan=190 °C 22 min, 205 °C 18 min. They are taken over once.
+function plannedPieces() {
+  const url = new URL(location.href);
+  const plan = url.searchParams.get("plan");
+  if (!plan || !url.pathname.startsWith("/record/")) {
+    return [];
+  }
+  url.searchParams.delete("plan");
+  history.replaceState(history.state, "", url);
+  return plan
+    .split(",")
+    .map((each) => /^\s*(\d+(?:\.\d+)? °[CF]) (\d+(?:\.\d+)?) min\s*$/.exec(each))
+    .filter(Boolean)
+    .map(([, temperature, minutes]) => ({temperature, minutes}));
 }
 
 // What the first press of a stepper puts into an empty field: the formula's own setting.

@@ -6,6 +6,7 @@ import {bakePage, formulaPage, print as printed, revisionName, worksheetPage} fr
 import {capital, count, figure, figureMass, fullDay, moment, number} from "/format.js";
 import {onSheet, revisionActs} from "/parts/acts.js";
 import {benchSheet, paperForm} from "/parts/bench-sheet.js";
+import {costSection} from "/parts/cost.js";
 import {ruleList} from "/parts/goal.js";
 import {tray} from "/parts/tray.js";
 
@@ -43,7 +44,8 @@ export const worksheetView = {
     <div class="columns">
       <div class="at-the-bench">${benchSheet(sheet, tools.redraw)}</div>
       <div class="figures-of">
-        ${yieldAndRatios(sheet)} ${goal(sheet)} ${macros(sheet)} ${unknowns(sheet)}
+        ${yieldAndRatios(sheet)} ${costSection(sheet.cost)} ${goal(sheet)} ${macros(sheet)}
+        ${unknowns(sheet)}
       </div>
     </div>
     ${paperForm(sheet)} ${cautions(sheet)} ${bakes(sheet)}

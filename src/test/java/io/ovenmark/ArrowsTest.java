@@ -161,10 +161,11 @@ class ArrowsTest {
           .resideInAPackage("com.github.difflib..");
 
   @ArchTest
-  static final ArchRule onlyTheLeversSeeTheSolver =
+  static final ArchRule onlyLeversAndTheWindowSeeTheSolver =
       noClasses()
           .that()
-          .resideOutsideOfPackage("io.ovenmark.lever..")
+          .resideOutsideOfPackages("io.ovenmark.lever..", "io.ovenmark.window..")
+          .resideOutsideOfPackages("io.ovenmark.lever..", "io.ovenmark.effect..")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("org.ojalgo..");

@@ -114,6 +114,7 @@ public final class BakeCodec {
             number(fields, "width_mm", Piece.MILLIMETRES),
             number(fields, "height_mm", Piece.MILLIMETRES),
             fields.parsed("core", Temperature::parse),
+            coreLog(fields),
             number(fields, "crust_shade", Piece.CRUST),
             fields.texts("findings"),
             fields.numbers("liking", Piece.LIKING.least(), Piece.LIKING.most()),
@@ -122,6 +123,31 @@ public final class BakeCodec {
             fields.text("note"),
             fields.extras());
     return id.map(found -> piece);
+  }
+
+  private static List<CorePoint> coreLog(Fields fields) {
+    List<CorePoint> points = fields.objects("core_log", BakeCodec::corePoint);
+    try {
+      CoreLog.checkOrder(points);
+    } catch (IllegalArgumentException e) {
+      fields.problem("core_log", e);
+      return List.of();
+    }
+    return points;
+  }
+
+  private static Optional<CorePoint> corePoint(Fields fields) {
+    OptionalDouble minutes = number(fields, "minutes", Piece.MINUTES);
+    Optional<Temperature> temperature = fields.parsed("temperature", Temperature::parse);
+    if (!fields.has("minutes")) {
+      fields.problem("minutes", "The field is missing.", "Add the minutes since it went in.");
+    }
+    if (!fields.has("temperature")) {
+      fields.problem("temperature", "The field is missing.", "Add the temperature in the centre.");
+    }
+    return minutes.isPresent() && temperature.isPresent()
+        ? Optional.of(new CorePoint(minutes.getAsDouble(), temperature.get(), fields.extras()))
+        : Optional.empty();
   }
 
   private static Optional<Piece.Attribute> attribute(Fields fields) {
@@ -182,8 +208,19 @@ public final class BakeCodec {
             .number("baked_g", piece.bakedGrams())
             .number("width_mm", piece.widthMillimetres())
             .number("height_mm", piece.heightMillimetres())
-            .text("core", piece.core().map(Temperature::toString))
-            .number("crust_shade", piece.crustShade());
+            .text("core", piece.core().map(Temperature::toString));
+    if (!piece.coreLog().isEmpty()) {
+      members.list(
+          "core_log",
+          piece.coreLog(),
+          point ->
+              new Members()
+                  .number("minutes", Members.decimal(point.minutes()))
+                  .text("temperature", point.temperature().toString())
+                  .extras(point.extras())
+                  .object());
+    }
+    members.number("crust_shade", piece.crustShade());
     if (!piece.findings().isEmpty()) {
       members.texts("findings", piece.findings());
     }

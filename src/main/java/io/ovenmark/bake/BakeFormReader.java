@@ -167,6 +167,10 @@ public final class BakeFormReader {
             text -> checked(Piece.MILLIMETRES, "The height", TypedMeasure.millimetres(text))),
         field(typed, filled, PieceForm::core, was.core(), place + "core",
             text -> TypedMeasure.temperature(text, units)),
+        typed.coreLog().equals(filled.coreLog())
+            ? was.coreLog()
+            : tried(place + "core_log", () -> Optional.of(CoreLog.read(typed.coreLog())))
+                .orElse(List.of()),
         number(typed, filled, PieceForm::crust, was.crustShade(), place + "crust",
             text -> checked(Piece.CRUST, "The crust shade", TypedMeasure.plain(text))),
         typed.findings().equals(was.findings()) ? was.findings() : findings(typed.findings()),

@@ -65,6 +65,7 @@ public final class BakeFormText {
         TypedMeasure.text(piece.widthMillimetres()),
         TypedMeasure.text(piece.heightMillimetres()),
         TypedMeasure.temperature(piece.core(), units),
+        CoreLog.text(piece.coreLog()),
         TypedMeasure.text(piece.crustShade()),
         piece.findings(),
         tasters(piece),

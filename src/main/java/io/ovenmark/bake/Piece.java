@@ -23,6 +23,8 @@ import java.util.regex.Pattern;
  * @param widthMillimetres width, 0.1 to 10 000
  * @param heightMillimetres height, 0.1 to 10 000
  * @param core temperature in the centre when taken out
+ * @param coreLog temperatures in the centre through the bake, in the order of time; empty when
+ *     they were not logged
  * @param crustShade crust on the notebook's scale from 0 (raw) to 4 (burnt); common practice, no
  *     source
  * @param findings faults and merits, from {@link FindingVocabulary} or in free words
@@ -43,6 +45,7 @@ public record Piece(
     OptionalDouble widthMillimetres,
     OptionalDouble heightMillimetres,
     Optional<Temperature> core,
+    List<CorePoint> coreLog,
     OptionalDouble crustShade,
     List<String> findings,
     List<Double> liking,
@@ -112,6 +115,8 @@ public record Piece(
     MILLIMETRES.check("The width", widthMillimetres);
     MILLIMETRES.check("The height", heightMillimetres);
     requireNonNull(core, "core");
+    coreLog = List.copyOf(coreLog);
+    CoreLog.checkOrder(coreLog);
     CRUST.check("The crust shade", crustShade);
     findings = List.copyOf(findings);
     liking = List.copyOf(liking);
@@ -120,6 +125,49 @@ public record Piece(
     requireNonNull(verdict, "verdict");
     requireNonNull(note, "note");
     requireNonNull(extras, "extras");
+  }
+
+  /**
+   * A piece whose core was not logged through the bake; the parameters are those above.
+   *
+   * @param id letter or short name within the bake
+   * @param temperature oven temperature
+   * @param minutes time in the oven
+   * @param rack position in the oven
+   * @param doughGrams mass before the oven
+   * @param bakedGrams mass after cooling
+   * @param widthMillimetres width
+   * @param heightMillimetres height
+   * @param core temperature in the centre when taken out
+   * @param crustShade crust from 0 to 4
+   * @param findings faults and merits
+   * @param liking each taster's liking
+   * @param attributes just-about-right scores
+   * @param verdict what to do with it
+   * @param note anything else
+   * @param extras unknown fields
+   */
+  public Piece(
+      String id,
+      Optional<Temperature> temperature,
+      OptionalDouble minutes,
+      Optional<String> rack,
+      OptionalDouble doughGrams,
+      OptionalDouble bakedGrams,
+      OptionalDouble widthMillimetres,
+      OptionalDouble heightMillimetres,
+      Optional<Temperature> core,
+      OptionalDouble crustShade,
+      List<String> findings,
+      List<Double> liking,
+      List<Attribute> attributes,
+      Optional<String> verdict,
+      Optional<String> note,
+      Extras extras) {
+    this(
+        id, temperature, minutes, rack, doughGrams, bakedGrams, widthMillimetres,
+        heightMillimetres, core, List.of(), crustShade, findings, liking, attributes, verdict, note,
+        extras);
   }
 
   /**
@@ -156,6 +204,7 @@ public record Piece(
         unknown,
         unknown,
         Optional.empty(),
+        List.of(),
         unknown,
         List.of(),
         List.of(),

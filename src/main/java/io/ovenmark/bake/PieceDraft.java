@@ -27,6 +27,7 @@ final class PieceDraft {
   private OptionalDouble width;
   private OptionalDouble height;
   private Optional<Temperature> core;
+  private List<CorePoint> coreLog;
   private OptionalDouble crust;
   private final List<String> findings;
   private List<Double> liking;
@@ -50,6 +51,7 @@ final class PieceDraft {
     this.width = start.widthMillimetres();
     this.height = start.heightMillimetres();
     this.core = start.core();
+    this.coreLog = start.coreLog();
     this.crust = start.crustShade();
     this.findings = new ArrayList<>(start.findings());
     this.liking = start.liking();
@@ -75,8 +77,8 @@ final class PieceDraft {
   Piece piece() {
     try {
       return new Piece(
-          start.id(), temperature, minutes, rack, dough, baked, width, height, core, crust, findings,
-          liking, attributes, verdict, note, start.extras());
+          start.id(), temperature, minutes, rack, dough, baked, width, height, core, coreLog, crust,
+          findings, liking, attributes, verdict, note, start.extras());
     } catch (IllegalArgumentException e) {
       throw within(e);
     }
@@ -119,6 +121,7 @@ final class PieceDraft {
       case "width" -> width = number(value, PieceMeasure::millimetres);
       case "height" -> height = number(value, PieceMeasure::millimetres);
       case "core" -> core = optional(value).map(Temperature::parse);
+      case "log" -> coreLog = CoreLog.read(value);
       case "crust" -> crust = number(value, PieceMeasure::number);
       case "finding" -> addFindings(word.parts());
       case "liking" -> liking = word.parts().stream().map(PieceMeasure::number).toList();
@@ -146,7 +149,7 @@ final class PieceDraft {
     if (attribute.isBlank()) {
       throw PieceWord.bad(
           "A piece has no \"" + name + "\".",
-          "It has oven, time, rack, dough, baked, width, height, core, crust, finding, liking,"
+          "It has oven, time, rack, dough, baked, width, height, core, log, crust, finding, liking,"
               + " score.<attribute>, verdict and note.");
     }
     attributes.removeIf(each -> each.name().equals(attribute));

@@ -17,6 +17,7 @@ import java.util.TreeMap;
  * @param width width
  * @param height height
  * @param core temperature in the centre
+ * @param coreLog temperatures in the centre through the bake
  * @param crust crust from 0 (raw) to 4 (burnt)
  * @param findings faults and merits
  * @param tasters what each taster said, in a fixed order of tasters
@@ -33,6 +34,7 @@ public record PieceForm(
     String width,
     String height,
     String core,
+    String coreLog,
     String crust,
     List<String> findings,
     List<Taster> tasters,
@@ -68,11 +70,50 @@ public record PieceForm(
     width = text(width);
     height = text(height);
     core = text(core);
+    coreLog = text(coreLog);
     crust = text(crust);
     findings = findings == null ? List.of() : List.copyOf(findings);
     tasters = tasters == null ? List.of() : List.copyOf(tasters);
     verdict = text(verdict);
     note = text(note);
+  }
+
+  /**
+   * A piece whose core was not logged; the parameters are those above.
+   *
+   * @param id its letter
+   * @param temperature oven temperature
+   * @param minutes time in the oven
+   * @param rack its place
+   * @param dough mass before the oven
+   * @param baked mass after cooling
+   * @param width width
+   * @param height height
+   * @param core temperature in the centre
+   * @param crust crust
+   * @param findings faults and merits
+   * @param tasters what each taster said
+   * @param verdict what to do with it
+   * @param note anything else
+   */
+  public PieceForm(
+      String id,
+      String temperature,
+      String minutes,
+      String rack,
+      String dough,
+      String baked,
+      String width,
+      String height,
+      String core,
+      String crust,
+      List<String> findings,
+      List<Taster> tasters,
+      String verdict,
+      String note) {
+    this(
+        id, temperature, minutes, rack, dough, baked, width, height, core, "", crust, findings,
+        tasters, verdict, note);
   }
 
   private static String text(String text) {

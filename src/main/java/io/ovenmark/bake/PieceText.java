@@ -14,7 +14,8 @@ import java.util.regex.Pattern;
  *   finding='gummy crumb' score.sweet=1,0 rack=middle verdict=longer note='dark at the edge'
  * }</pre>
  *
- * <p>The letter comes first and may be left out; then the next free one is taken. Temperature and
+ * <p>{@code log='4 min 45 °C, 8 min 78 °C'} holds core temperatures through the bake. The letter
+ * comes first and may be left out; then the next free one is taken. Temperature and
  * time may also be written {@code oven=} and {@code time=}; lengths are in mm, cm or in. More than
  * one word needs quotes; {@code finding} may stand several times or hold several with commas
  * between. Nothing after the sign of equality takes a value back.

@@ -19,6 +19,7 @@ final class BakeWords {
           Map.entry("width", "the width"),
           Map.entry("height", "the height"),
           Map.entry("core", "the core temperature"),
+          Map.entry("core_log", "the logged core temperatures"),
           Map.entry("crust_shade", "the crust"),
           Map.entry("crust", "the crust"),
           Map.entry("findings", "the findings"),

@@ -101,6 +101,15 @@ final class BakeText {
                   .map(FigureText::signed)
                   .collect(Collectors.joining(", ")));
     }
+    if (!piece.coreLog().isEmpty()) {
+      words.add(
+          "core "
+              + piece.coreLog().stream()
+                  .map(
+                      point ->
+                          FigureText.number(point.minutes()) + " min " + point.temperature())
+                  .collect(Collectors.joining(", ")));
+    }
     if (piece.rack() != null) {
       words.add("rack " + piece.rack());
     }

@@ -1,9 +1,11 @@
 package io.ovenmark.cli;
 
 import io.ovenmark.desk.Desk;
+import io.ovenmark.desk.DraftViews;
 import io.ovenmark.desk.FindLevers;
 import io.ovenmark.desk.LeverOrder;
 import io.ovenmark.desk.LeverViews;
+import io.ovenmark.desk.OfferWishes;
 import io.ovenmark.desk.WriteViews;
 import io.ovenmark.notebook.Address;
 import java.util.List;
@@ -20,14 +22,15 @@ import picocli.CommandLine.Parameters;
       "Find what to change so that figures come to wanted values: every change of one line, those"
           + " that disturb the rest least first, and the best change of all lines together; or why"
           + " it cannot be done, and how near one can come.",
-      "With --apply an answer becomes the next revision. Name the revision then"
+      "With --draft an answer becomes a draft, to be looked at and changed on its page before it"
+          + " is saved; with --apply it becomes the next revision at once. Name the revision then"
           + " (seeded-lupin-bun@12), so that it is refused when a newer one came since."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  ovenmark levers seeded-lupin-bun --want \"liquid ratio 0.85\" --keep egg-whole",
       "  ovenmark levers seeded-lupin-bun --want \"protein a piece at least 15 g\" --within 25",
-      "  ovenmark levers seeded-lupin-bun --want \"dough a piece 80 g\" --apply 1"
+      "  ovenmark levers seeded-lupin-bun --want \"dough a piece 80 g\" --draft 1"
     })
 final class LeversCommand extends WritingCommand {
   @Parameters(index = "0", paramLabel = "ADDRESS", description = "Which revision.")
@@ -36,12 +39,12 @@ final class LeversCommand extends WritingCommand {
   @Option(
       names = "--want",
       paramLabel = "WISH",
-      required = true,
       description = {
         "A figure and what it shall come to: \"liquid ratio 0.80\", \"dough a piece 95 g\","
             + " \"dough moisture 52 to 55 %%\", \"protein a piece at least 9 g\", \"fibre per 100 g"
             + " baked at least 10 g\"; goal for the limits of the formula's goal.",
-        "May be repeated; all wishes are granted together."
+        "May be repeated; all wishes are granted together. Without one, what can be asked is"
+            + " listed."
       })
   private List<String> want;
 
@@ -97,6 +100,12 @@ final class LeversCommand extends WritingCommand {
   private Integer apply;
 
   @Option(
+      names = "--draft",
+      paramLabel = "N",
+      description = "Begin a draft from the answer of that number, with a note proposed.")
+  private Integer draft;
+
+  @Option(
       names = "--note",
       paramLabel = "TEXT",
       description = "The note of that revision; default: what was asked and what moved.")
@@ -107,6 +116,17 @@ final class LeversCommand extends WritingCommand {
     if (note != null && apply == null) {
       throw usage("--note is for the revision that --apply commits.");
     }
+    if (apply != null && draft != null) {
+      throw usage("Give --apply or --draft, not both.");
+    }
+    if (want == null) {
+      if (apply != null || draft != null) {
+        throw usage("--apply and --draft need what was asked for, with --want.");
+      }
+      LeverViews.LeverStart start = new OfferWishes(desk).call(desk.address(address));
+      print(start, out -> LeverStartText.print(start, out));
+      return ExitCode.DONE;
+    }
     FindLevers verb = new FindLevers(desk);
     Address which = desk.address(address);
     LeverOrder order =
@@ -116,6 +136,12 @@ final class LeversCommand extends WritingCommand {
           verb.apply(which, order, apply, Optional.ofNullable(note), by(desk));
       print(written, out -> WrittenText.print(written, out));
       return written.outcome().equals("conflict") ? ExitCode.CONFLICT : ExitCode.DONE;
+    }
+    if (draft != null) {
+      DraftViews.DraftView begun =
+          verb.draft(which, order, draft, Optional.empty(), by(desk));
+      print(begun, out -> LeverStartText.print(begun, out));
+      return ExitCode.DONE;
     }
     LeverViews.LeverSheet sheet = verb.call(which, order);
     print(sheet, out -> LeversText.print(sheet, out));

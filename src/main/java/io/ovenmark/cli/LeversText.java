@@ -207,8 +207,9 @@ final class LeversText {
       out.blank();
       out.wrapped(
           "To make one of them a revision, repeat the command for " + sheet.address()
-              + " with --apply " + first.get().number() + "; its note would be “"
-              + first.get().note() + "”.",
+              + " with --apply " + first.get().number()
+              + ", or to open it as a draft with --draft " + first.get().number()
+              + "; its note would be “" + first.get().note() + "”.",
           "  ");
     }
     out.heading("To mind");

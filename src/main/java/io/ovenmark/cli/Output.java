@@ -85,6 +85,12 @@ final class Output {
     out.flush();
   }
 
+  /** Prints a document of many lines; nothing in it can drive the terminal. */
+  void document(String text) {
+    text.lines().forEach(line -> out.print(Printable.of(line) + "\n"));
+    out.flush();
+  }
+
   /** Prints text that is not a notebook's, such as a script, as it is. */
   void raw(String text) {
     out.print(text);

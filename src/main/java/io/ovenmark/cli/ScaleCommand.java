@@ -1,6 +1,7 @@
 package io.ovenmark.cli;
 
 import io.ovenmark.desk.Desk;
+import io.ovenmark.desk.DraftViews;
 import io.ovenmark.desk.ScaleFormula;
 import io.ovenmark.desk.ScaleOrder;
 import io.ovenmark.desk.ScaleViews;
@@ -16,7 +17,8 @@ import picocli.CommandLine.Parameters;
     description = {
       "Scale a formula to a number of pieces, a dough mass of a piece, a tin, or the amount at hand"
           + " of the scarcest ingredient, in amounts that scale and spoons can measure, and show"
-          + " what that moves in ratio and macros. Nothing is committed.",
+          + " what that moves in ratio and macros. Nothing is committed; with --draft it becomes a"
+          + " draft.",
       "What a tin takes follows from the tin that a piece fills now (--from-tin, or the vessel of"
           + " the formula) or from the density of the dough (--density, --fill)."
     },
@@ -26,7 +28,7 @@ import picocli.CommandLine.Parameters;
       "  ovenmark scale seeded-lupin-bun --have \"psyllium-husk=40 g\"",
       "  ovenmark scale seeded-lupin-bun --tin loaf:25cmx11cmx7cm --density 1.1 --fill 60"
     })
-final class ScaleCommand extends DeskCommand {
+final class ScaleCommand extends WritingCommand {
   @Parameters(index = "0", paramLabel = "ADDRESS", description = "Which revision.")
   private String address;
 
@@ -97,6 +99,9 @@ final class ScaleCommand extends DeskCommand {
       description = "What the scale can show: 0.1g (default), 1g, 5g, or exact.")
   private String readable;
 
+  @Option(names = "--draft", description = "Begin a draft of it, with a note proposed.")
+  private boolean draft;
+
   @Override
   ExitCode run(Desk desk) {
     ScaleOrder order =
@@ -112,6 +117,12 @@ final class ScaleCommand extends DeskCommand {
             handlingLoss,
             bakingLoss,
             readable);
+    if (draft) {
+      DraftViews.DraftView begun =
+          new ScaleFormula(desk).draft(desk.address(address), order, by(desk));
+      print(begun, out -> LeverStartText.print(begun, out));
+      return ExitCode.DONE;
+    }
     ScaleViews.ScaleSheet sheet = new ScaleFormula(desk).call(desk.address(address), order);
     print(sheet, out -> ScaleText.print(sheet, out));
     return ExitCode.DONE;

@@ -6,6 +6,7 @@ import io.ovenmark.bake.Bake;
 import io.ovenmark.formula.Formula;
 import io.ovenmark.goal.Goal;
 import io.ovenmark.pantry.Food;
+import io.ovenmark.tasting.Tasting;
 import java.time.OffsetDateTime;
 import java.util.List;
 
@@ -134,6 +135,14 @@ public sealed interface DemoEvent {
       pictures = List.copyOf(pictures);
     }
   }
+
+  /**
+   * A tasting is held.
+   *
+   * @param at when, by whom, why
+   * @param tasting the tasting with the Git blob ids of its samples' canonical files
+   */
+  record TastingHeld(Moment at, Tasting tasting) implements DemoEvent {}
 
   /**
    * A revision is published.

@@ -10,6 +10,7 @@ import io.ovenmark.notebook.NotebookSettings;
 import io.ovenmark.notebook.RecordWriter;
 import io.ovenmark.notebook.ReviseOutcome;
 import io.ovenmark.notebook.Revision;
+import io.ovenmark.notebook.Tastings;
 import io.ovenmark.notebook.VariantWriter;
 import io.ovenmark.notebook.store.Author;
 import java.nio.file.Path;
@@ -121,6 +122,8 @@ public final class DemoNotebook {
       expect(e.address(), saved(formulas.restore(earlier, line(e.address()), note, by)));
     } else if (event instanceof DemoEvent.BakeRecorded e) {
       record(e, by);
+    } else if (event instanceof DemoEvent.TastingHeld e) {
+      new Tastings(notebook).add(e.tasting(), note, by);
     } else if (event instanceof DemoEvent.RevisionPublished e) {
       records.publish(notebook.revision(address(e.address())), note, by);
     }

@@ -17,6 +17,7 @@ import io.ovenmark.json.Problem;
 import io.ovenmark.json.UnreadableException;
 import io.ovenmark.measure.Slug;
 import io.ovenmark.pantry.FoodCodec;
+import io.ovenmark.tasting.TastingCodec;
 import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
@@ -39,7 +40,17 @@ import java.util.function.Function;
  */
 final class DemoScriptReader {
   private static final List<String> VERBS =
-      List.of("goal", "pantry", "new", "revise", "variant", "carry", "restore", "bake", "publish");
+      List.of(
+          "goal",
+          "pantry",
+          "new",
+          "revise",
+          "variant",
+          "carry",
+          "restore",
+          "bake",
+          "tasting",
+          "publish");
 
   private final Function<String, Optional<byte[]>> files;
   private final Map<String, Person> people = new LinkedHashMap<>();
@@ -101,6 +112,7 @@ final class DemoScriptReader {
             case "carry" -> carried(fields, at, subject);
             case "restore" -> restored(fields, at, subject);
             case "bake" -> baked(fields, at, subject);
+            case "tasting" -> tasted(fields, at, subject);
             default -> new DemoEvent.RevisionPublished(at, known(subject));
           });
     } catch (UnreadableException e) {
@@ -207,6 +219,33 @@ final class DemoScriptReader {
     members.putAll(object.members());
     byte[] whole = CanonicalJson.write(new JsonValue.JsonObject(members));
     return BakeCodec.read(file, address.formula(), id, whole);
+  }
+
+  /** The file leaves out the blob ids of the samples, which follow from the timeline. */
+  private DemoEvent tasted(Fields fields, Moment at, String formula) {
+    String file = file(fields);
+    String id = file.substring(file.lastIndexOf('/') + 1).replaceAll("\\.json$", "");
+    if (!(JsonReader.read(file, bytes(file)) instanceof JsonValue.JsonObject object)
+        || !(object.members().get("samples") instanceof JsonValue.JsonArray samples)) {
+      throw bad("The file " + file + " names no samples.", "Give it a list of samples.");
+    }
+    Map<String, JsonValue> members = new LinkedHashMap<>(object.members());
+    List<JsonValue> named = samples.items().stream().map(this::sample).toList();
+    members.put("samples", new JsonValue.JsonArray(named));
+    byte[] whole = CanonicalJson.write(new JsonValue.JsonObject(members));
+    return new DemoEvent.TastingHeld(
+        at, TastingCodec.read(file, Slug.check(formula), id, whole));
+  }
+
+  private JsonValue sample(JsonValue value) {
+    if (!(value instanceof JsonValue.JsonObject object)
+        || !(object.members().get("address") instanceof JsonValue.JsonString address)) {
+      throw bad("A sample names no revision.", "Give it an address.");
+    }
+    Map<String, JsonValue> members = new LinkedHashMap<>(object.members());
+    byte[] weighed = FormulaCodec.write(formulas.get(known(address.value())));
+    members.put("blob", new JsonValue.JsonString(blobId(weighed)));
+    return new JsonValue.JsonObject(members);
   }
 
   private Formula formula(Fields fields, DemoAddress address) {

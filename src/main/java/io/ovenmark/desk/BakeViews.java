@@ -52,6 +52,14 @@ final class BakeViews {
         number(piece.spreadFactor()),
         piece.core().map(Temperature::toString).orElse(null),
         celsius(piece.core()),
+        piece.coreLog().stream()
+            .map(
+                point ->
+                    new Views.CorePointView(
+                        point.minutes(),
+                        point.temperature().toString(),
+                        point.temperature().celsius()))
+            .toList(),
         number(piece.crustShade()),
         piece.findings().stream().map(BakeViews::finding).toList(),
         piece.liking(),

@@ -28,25 +28,29 @@ final class Cautions {
   static List<String> of(Worksheet sheet) {
     List<String> cautions = new ArrayList<>();
     if (!sheet.allergens().isEmpty()) {
-      cautions.add(
-          "Contains "
-              + String.join(", ", sheet.allergens().stream().map(Allergen::key).toList())
-              + ". Traces from the bench and from packages are not counted; read every label.");
+      cautions.add(contained(sheet));
     }
     if (!sheet.allergensUnknownIn().isEmpty()) {
       cautions.add(
           "Allergens are unknown in " + String.join(", ", sheet.allergensUnknownIn())
               + ": read the package before serving.");
     }
+    cautions.addAll(besidesAllergens(sheet));
+    cautions.add(
+        "Figures are an aid for development. Whoever takes medicine for blood sugar or blood"
+            + " pressure should settle changes of diet with those who treat them.");
+    return cautions;
+  }
+
+  /** What to mind besides the lists of allergens, as whoever eats needs to know. */
+  static List<String> besidesAllergens(Worksheet sheet) {
+    List<String> cautions = new ArrayList<>();
     if (sheet.allergens().contains(Allergen.EGGS)) {
       cautions.add(
           "Contains egg: bake until the centre reaches 71 °C (160 °F),"
               + " and follow local food codes.");
     }
-    boolean flour =
-        sheet.lines().stream()
-            .anyMatch(line -> line.line().flour() || line.line().food().contains("flour"));
-    if (flour) {
+    if (flour(sheet)) {
       cautions.add("Raw flour is not ready to eat: do not taste the dough.");
     }
     if (sheet.allergens().contains(Allergen.LUPIN)) {
@@ -56,10 +60,34 @@ final class Cautions {
     if (sheet.lines().stream().anyMatch(Cautions::isXylitol)) {
       cautions.add("Contains xylitol, which is poisonous to dogs.");
     }
-    cautions.add(
-        "Figures are an aid for development. Whoever takes medicine for blood sugar or blood"
-            + " pressure should settle changes of diet with those who treat them.");
     return cautions;
+  }
+
+  /** Whether there is egg or raw flour in it, so that it must be done before it is tasted. */
+  static boolean raw(Worksheet sheet) {
+    return sheet.allergens().contains(Allergen.EGGS) || flour(sheet);
+  }
+
+  private static boolean flour(Worksheet sheet) {
+    return sheet.lines().stream()
+        .anyMatch(line -> line.line().flour() || line.line().food().contains("flour"));
+  }
+
+  /**
+   * What to mind after a change besides what was to mind before. Which allergens come and go is
+   * told apart from it.
+   */
+  static List<String> newIn(Worksheet after, Worksheet before) {
+    List<String> known = of(before);
+    return of(after).stream()
+        .filter(caution -> !known.contains(caution) && !caution.equals(contained(after)))
+        .toList();
+  }
+
+  private static String contained(Worksheet sheet) {
+    return "Contains "
+        + String.join(", ", sheet.allergens().stream().map(Allergen::key).toList())
+        + ". Traces from the bench and from packages are not counted; read every label.";
   }
 
   /**

@@ -12,6 +12,7 @@ import io.ovenmark.notebook.NotebookFile;
 import io.ovenmark.notebook.store.BlobId;
 import io.ovenmark.notebook.store.StoreException;
 import io.ovenmark.pantry.BuiltInPantry;
+import io.ovenmark.tasting.Tasting;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -30,6 +31,7 @@ final class CheckBranch {
   private final SortedMap<String, Formula> formulas = new TreeMap<>();
   private final SortedMap<String, Bake> bakes = new TreeMap<>();
   private final SortedMap<String, BlobId> photos = new TreeMap<>();
+  private final SortedMap<String, Tasting> tastings = new TreeMap<>();
 
   CheckBranch(
       Inspection inspection, Inspection.Head head, CheckHistories histories, CheckLog log) {
@@ -92,7 +94,9 @@ final class CheckBranch {
         bakes.put(path, found.bake());
       } else if (file instanceof NotebookFile.PhotoFile) {
         photos.put(path, blob);
-      } else if (file instanceof NotebookFile.StrayFile) {
+      } else if (file instanceof NotebookFile.TastingFile found) {
+      tastings.put(path, found.tasting());
+    } else if (file instanceof NotebookFile.StrayFile) {
         log.wrong(path, line(), CheckDisk.STRAY, CheckDisk.STRAY_HINT);
       }
     } catch (UnreadableException e) {
@@ -111,6 +115,8 @@ final class CheckBranch {
   void links(Set<String> mainFiles) {
     formulas.forEach((path, formula) -> formula(path, formula, mainFiles));
     bakes.forEach(this::bake);
+    CheckTastings checked = new CheckTastings(histories, bakes, log);
+    tastings.forEach(checked::check);
     Set<String> mentioned = new HashSet<>();
     bakes.values().forEach(bake -> bake.photos().forEach(photo -> mentioned.add(photo.file())));
     boolean allBakesRead =

@@ -96,20 +96,31 @@ public final class FindLevers {
    * @param address which state
    * @param order what is asked
    * @param number the answer's number
+   * @param seen the note that was proposed with the answer as it was shown; empty to take it as it
+   *     is now
    * @param by who, and when
    * @return the draft
-   * @throws Refusal when there is no answer of that number
+   * @throws Refusal when there is no answer of that number, or it says something else by now
    */
-  public DraftViews.DraftView draft(Address address, LeverOrder order, int number, By by) {
+  public DraftViews.DraftView draft(
+      Address address, LeverOrder order, int number, Optional<String> seen, By by) {
     Found found = find(address, order);
     Answer answer = answer(found, number);
+    String note = LeverSentences.note(found.levers(), answer);
+    if (seen.isPresent() && !seen.get().equals(note)) {
+      throw new Refusal(
+          Refusal.Reason.CONFLICT,
+          address.toString(),
+          "The formula or its foods changed since these answers were shown: answer " + number
+              + " is now “" + note + "”.",
+          "Look at the answers again and choose one.");
+    }
     JsonText document = JsonText.of(FormulaCodec.write(answer.weighed().formula()));
     KeepDrafts drafts = new KeepDrafts(desk);
     DraftViews.DraftView begun =
         drafts.begin(
             Optional.of(document), Optional.of(found.state().shown().toString()), by);
-    KeepDrafts.Typed typed =
-        new KeepDrafts.Typed(document, "", LeverSentences.note(found.levers(), answer));
+    KeepDrafts.Typed typed = new KeepDrafts.Typed(document, "", note);
     drafts.keep(begun.id(), begun.version(), typed, by);
     return drafts.show(begun.id());
   }

@@ -72,6 +72,7 @@ final class LeverSheetMaker {
     Quantity now = wish.of(levers.before());
     return new LeverViews.WishView(
         wish.inWords(units),
+        wish.inWords(ShownUnits.AS_WRITTEN),
         wish.figure().key(),
         wish.figure().isMacro() ? wish.basis().key() : null,
         new Views.LimitView(
@@ -158,7 +159,10 @@ final class LeverSheetMaker {
                         each.wish().inWords(units),
                         BakeViews.number(each.alone()),
                         BakeViews.number(each.together()),
-                        LeverSummary.of(each, units)))
+                        LeverSummary.of(each, units),
+                        each.instead()
+                            .map(wish -> wish.inWords(ShownUnits.AS_WRITTEN))
+                            .orElse(null)))
             .toList();
     return new LeverViews.ImpossibleView(contradiction.because(), nearest);
   }

@@ -63,6 +63,7 @@ public final class LeverViews {
    * A wish and how it stands.
    *
    * @param wish in words
+   * @param typed the same as it can be asked for again, with masses in grams
    * @param figure name of the figure
    * @param per basis key, or null for a figure that is not stated for a basis
    * @param limit its bounds; the same twice for a value
@@ -72,6 +73,7 @@ public final class LeverViews {
    */
   public record WishView(
       String wish,
+      String typed,
       String figure,
       String per,
       Views.LimitView limit,
@@ -195,6 +197,67 @@ public final class LeverViews {
    * @param alone the nearest value within the limits, or null
    * @param together the nearest value with the other wishes granted, or null when those cannot be
    * @param sentence in words
+   * @param instead a wish that can be granted in its place, as it is typed; null when it need not
+   *     be given up, or when that alone does not help
    */
-  public record NearestView(String wish, Double alone, Double together, String sentence) {}
+  public record NearestView(
+      String wish, Double alone, Double together, String sentence, String instead) {}
+
+  /**
+   * What can be asked of a formula.
+   *
+   * @param address the state that is asked about
+   * @param formula short name
+   * @param variant name of the variant, or null
+   * @param revision its number; for a file edited by hand the number that it would get
+   * @param commit commit id, or null for a file edited by hand
+   * @param name name for people
+   * @param goal name of its goal, or null
+   * @param wishes the limits of its goal, then its figures that are exactly known
+   * @param lines its lines
+   * @param batch {@code free} or {@code fixed} unless something else is asked for
+   * @param pieces {@code fixed} or {@code free} likewise
+   * @param cautions what to mind
+   */
+  public record LeverStart(
+      String address,
+      String formula,
+      String variant,
+      int revision,
+      String commit,
+      String name,
+      String goal,
+      List<WishOffer> wishes,
+      List<LineOffer> lines,
+      String batch,
+      String pieces,
+      List<String> cautions) {
+    /** Copies the lists. */
+    public LeverStart {
+      wishes = List.copyOf(wishes);
+      lines = List.copyOf(lines);
+    }
+  }
+
+  /**
+   * A wish that can be asked for as it is, or changed.
+   *
+   * @param wish as it is typed: a limit of the goal, or a figure with the value that it has
+   * @param figure name of the figure for people, with its basis
+   * @param nowText the figure now in words
+   * @param fromGoal whether the goal says so
+   * @param granted whether it is so already, whatever is unknown
+   */
+  public record WishOffer(
+      String wish, String figure, String nowText, boolean fromGoal, boolean granted) {}
+
+  /**
+   * A line of the formula.
+   *
+   * @param line its id
+   * @param name its name for people
+   * @param entered what the formula states
+   * @param grams its mass, or null when it is not known
+   */
+  public record LineOffer(String line, String name, String entered, Double grams) {}
 }

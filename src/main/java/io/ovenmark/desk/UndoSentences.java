@@ -17,7 +17,12 @@ import java.util.function.Supplier;
 final class UndoSentences {
   private static final int MOST_NAMES = 6;
   private static final Map<String, String> KINDS =
-      Map.of("bakes", "bake", "photos", "photo", "pantry", "food", "goals", "goal");
+      Map.of(
+          "bakes", "bake",
+          "photos", "photo",
+          "pantry", "food",
+          "goals", "goal",
+          "tastings", "tasting");
 
   private final Contents now;
   private final Contents then;
@@ -88,7 +93,7 @@ final class UndoSentences {
     String file = path.substring(path.lastIndexOf('/') + 1).replaceFirst("\\.json$", "");
     String[] parts = path.split("/", -1);
     return switch (folder) {
-      case "bakes" -> parts.length == 3 ? file + " of " + parts[1] : path;
+      case "bakes", "tastings" -> parts.length == 3 ? file + " of " + parts[1] : path;
       case "pantry" -> readable(() -> then.food(file).or(() -> now.food(file)).map(Food::name), file);
       case "goals" ->
           readable(() -> then.goal(file).or(() -> now.goal(file)).map(each -> each.name()), file);

@@ -343,6 +343,7 @@ public final class Views {
    * @param spreadFactor width by height, or null
    * @param core core temperature as written, or null
    * @param coreC degrees Celsius, or null
+   * @param coreLog core temperatures through the bake, in the order of time
    * @param crustShade 0 to 4, or null
    * @param findings faults and merits
    * @param liking scores, 1 to 9
@@ -365,6 +366,7 @@ public final class Views {
       Double spreadFactor,
       String core,
       Double coreC,
+      List<CorePointView> coreLog,
       Double crustShade,
       List<FindingView> findings,
       List<Double> liking,
@@ -372,6 +374,15 @@ public final class Views {
       List<AttributeView> attributes,
       String verdict,
       String note) {}
+
+  /**
+   * A core temperature at one moment of a bake.
+   *
+   * @param minutes since the piece went into the oven
+   * @param temperature as written
+   * @param temperatureC degrees Celsius
+   */
+  public record CorePointView(double minutes, String temperature, double temperatureC) {}
 
   /**
    * A finding.

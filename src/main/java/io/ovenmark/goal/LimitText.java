@@ -185,7 +185,7 @@ public final class LimitText {
           "\"" + words + "\" is not a figure that a limit can be set on, in the limit "
               + Quoting.quote(text) + ".",
           "Use one of "
-              + Arrays.stream(Figure.values()).map(Figure::key).collect(Collectors.joining(", "))
+              + Arrays.stream(Figure.values()).map(Figure::label).collect(Collectors.joining(", "))
               + ".");
     }
     return other;

@@ -12,14 +12,16 @@ import java.util.List;
  * reading.
  */
 public final class Schemas {
-  private static final List<String> NAMES = List.of("formula", "bake", "food", "goal", "notebook");
+  private static final List<String> NAMES =
+      List.of("formula", "bake", "food", "goal", "notebook", "tasting");
 
   private Schemas() {}
 
   /**
    * The kinds of files that have a schema.
    *
-   * @return {@code formula}, {@code bake}, {@code food}, {@code goal}, {@code notebook}
+   * @return {@code formula}, {@code bake}, {@code food}, {@code goal}, {@code notebook},
+   *     {@code tasting}
    */
   public static List<String> names() {
     return NAMES;

@@ -36,11 +36,16 @@ public record FigureMove(Figure figure, Basis basis, Quantity from, Quantity to)
       FigureMove move =
           new FigureMove(
               figure, basis, before.figure(figure, basis), after.figure(figure, basis));
-      if (!same(move.from, move.to)) {
+      if (!move.isStill()) {
         moves.add(move);
       }
     }
     return List.copyOf(moves);
+  }
+
+  /** Whether nothing moved but by arithmetic. */
+  boolean isStill() {
+    return same(from, to);
   }
 
   private static boolean same(Quantity one, Quantity other) {

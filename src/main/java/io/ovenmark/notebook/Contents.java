@@ -7,9 +7,11 @@ import io.ovenmark.goal.Goal;
 import io.ovenmark.notebook.store.BlobId;
 import io.ovenmark.notebook.store.CommitId;
 import io.ovenmark.pantry.Food;
+import io.ovenmark.tasting.Tasting;
 import io.ovenmark.worksheet.Policy;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedMap;
 
 /**
@@ -135,6 +137,16 @@ public final class Contents {
   /** A bake by its path. */
   Optional<Bake> bake(String formula, String path) {
     return blob(path).map(blob -> decoder.bake(formula, path, blob));
+  }
+
+  /** A tasting by its path. */
+  Optional<Tasting> tasting(String formula, String path) {
+    return blob(path).map(blob -> decoder.tasting(formula, path, blob));
+  }
+
+  /** The paths of the files of a folder. */
+  Set<String> files(String folder) {
+    return folders.list(commit, folder).keySet();
   }
 
   /**

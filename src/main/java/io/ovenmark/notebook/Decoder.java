@@ -10,6 +10,8 @@ import io.ovenmark.notebook.store.BlobId;
 import io.ovenmark.notebook.store.GitStore;
 import io.ovenmark.pantry.Food;
 import io.ovenmark.pantry.FoodCodec;
+import io.ovenmark.tasting.Tasting;
+import io.ovenmark.tasting.TastingCodec;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -62,6 +64,13 @@ final class Decoder {
         new Key("bake", path, blob.hex()),
         Bake.class,
         () -> BakeCodec.read(path, formula, Layout.bakeId(path), store.read(blob)));
+  }
+
+  Tasting tasting(String formula, String path, BlobId blob) {
+    return once(
+        new Key("tasting", path, blob.hex()),
+        Tasting.class,
+        () -> TastingCodec.read(path, formula, Layout.bakeId(path), store.read(blob)));
   }
 
   NotebookSettings settings(BlobId blob) {

@@ -14,11 +14,15 @@ final class Layout {
   static final String GOALS = "goals";
   static final String BAKES = "bakes";
   static final String PHOTOS = "photos";
+  static final String TASTINGS = "tastings";
   static final String VARIANTS = "variant/";
   static final String PUBLISHED = "published/";
   private static final String JSON = ".json";
   private static final Pattern BAKE =
       Pattern.compile("bakes/[^/]+/\\d{4}-\\d\\d-\\d\\d-\\d{1,4}\\.json");
+
+  private static final Pattern TASTING =
+      Pattern.compile("tastings/[^/]+/\\d{4}-\\d\\d-\\d\\d-\\d{1,4}\\.json");
 
   private static final Pattern PHOTO =
       Pattern.compile("photos/[^/]+/[A-Za-z0-9_-][A-Za-z0-9._-]*\\.(?:jpg|jpeg|JPG|JPEG)");
@@ -45,6 +49,10 @@ final class Layout {
     return PHOTOS + "/" + formula;
   }
 
+  static String tastings(String formula) {
+    return TASTINGS + "/" + formula;
+  }
+
   static String variantBranch(String formula, String name) {
     return VARIANTS + formula + "/" + name;
   }
@@ -65,7 +73,7 @@ final class Layout {
 
   /** Whether a path lies in one of the folders that the notebook reads. */
   static boolean isInFolder(String path) {
-    return List.of(FORMULAS, PANTRY, GOALS, BAKES, PHOTOS).stream()
+    return List.of(FORMULAS, PANTRY, GOALS, BAKES, PHOTOS, TASTINGS).stream()
         .anyMatch(folder -> path.startsWith(folder + "/"));
   }
 
@@ -74,18 +82,23 @@ final class Layout {
     return BAKE.matcher(path).matches();
   }
 
+  /** Whether a path is a tasting's. */
+  static boolean isTasting(String path) {
+    return TASTING.matcher(path).matches();
+  }
+
   /** Whether a path is a picture's. */
   static boolean isPhoto(String path) {
     return PHOTO.matcher(path).matches();
   }
 
-  /** The folder within another one that a file is in, which bakes and photos name by formula. */
+  /** The folder within another one that a file is in: of a bake, photo or tasting the formula. */
   static Optional<String> formulaOf(String path) {
     String[] parts = path.split("/", -1);
     return parts.length == 3 ? Optional.of(parts[1]) : Optional.empty();
   }
 
-  /** The bake's name in its file's path. */
+  /** The name of a bake or tasting in its file's path. */
   static String bakeId(String path) {
     return path.substring(path.lastIndexOf('/') + 1, path.length() - JSON.length());
   }

@@ -9,6 +9,8 @@ import io.ovenmark.goal.GoalCodec;
 import io.ovenmark.measure.Slug;
 import io.ovenmark.pantry.Food;
 import io.ovenmark.pantry.FoodCodec;
+import io.ovenmark.tasting.Tasting;
+import io.ovenmark.tasting.TastingCodec;
 import java.util.Optional;
 
 /** What a file of a notebook is, by its path, and what it says. */
@@ -57,6 +59,13 @@ public sealed interface NotebookFile {
    */
   record PhotoFile(String formula, byte[] bytes) implements NotebookFile {}
 
+  /**
+   * A tasting.
+   *
+   * @param tasting the tasting
+   */
+  record TastingFile(Tasting tasting) implements NotebookFile {}
+
   /** A file in one of the notebook's folders that is not read there, because of its name. */
   record StrayFile() implements NotebookFile {}
 
@@ -90,6 +99,10 @@ public sealed interface NotebookFile {
     Optional<String> formula = Layout.formulaOf(path).filter(Slug::isSlug);
     if (formula.isPresent() && Layout.isBake(path)) {
       return new BakeFile(BakeCodec.read(path, formula.get(), Layout.bakeId(path), bytes));
+    }
+    if (formula.isPresent() && Layout.isTasting(path)) {
+      return new TastingFile(
+          TastingCodec.read(path, formula.get(), Layout.bakeId(path), bytes));
     }
     if (formula.isPresent() && Layout.isPhoto(path)) {
       return new PhotoFile(formula.get(), bytes);

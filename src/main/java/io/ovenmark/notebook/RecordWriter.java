@@ -340,7 +340,7 @@ public final class RecordWriter {
   }
 
   /** Commits files that are still as the writer saw them; those without bytes are deleted. */
-  private void put(
+  void put(
       String branch,
       SortedMap<String, byte[]> files,
       SortedMap<String, Optional<BlobId>> seen,
@@ -379,7 +379,7 @@ public final class RecordWriter {
     throw changed(path);
   }
 
-  private static Refusal changed(String path) {
+  static Refusal changed(String path) {
     return new Refusal(
         Refusal.Reason.CONFLICT,
         path,

@@ -39,7 +39,7 @@ final class Headers {
     headers.put(
         "Content-Security-Policy",
         "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self';"
-            + " connect-src 'self'; font-src 'self'; manifest-src 'self'; base-uri 'none';"
+            + " connect-src 'self'; frame-src 'self'; font-src 'self'; manifest-src 'self'; base-uri 'none';"
             + " form-action 'none'; frame-ancestors 'none'; require-trusted-types-for 'script';"
             + " trusted-types lit-html");
     headers.put("X-Content-Type-Options", "nosniff");

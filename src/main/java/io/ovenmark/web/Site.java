@@ -26,8 +26,18 @@ final class Site {
           "/formulas/{formula}",
           "/worksheet/{formula}",
           "/worksheet/{formula}/{variant}",
+          "/levers/{formula}",
+          "/levers/{formula}/{variant}",
+          "/scale/{formula}",
+          "/scale/{formula}/{variant}",
+          "/mattered/{formula}",
+          "/mattered/{formula}/{variant}",
+          "/card/{formula}",
+          "/card/{formula}/{variant}",
           "/beside",
           "/bakes/{formula}/{bake}",
+          "/window/{formula}",
+          "/window/{formula}/{variant}",
           "/record/{formula}",
           "/record/{formula}/{variant}",
           "/preferences",
@@ -40,7 +50,20 @@ final class Site {
           "/pantry/{food}",
           "/goals",
           "/goals/{goal}",
-          "/notebook");
+          "/replace/{formula}",
+          "/replace/{formula}/{variant}",
+          "/rebuild/{formula}",
+          "/rebuild/{formula}/{variant}",
+          
+          "/notebook",
+          "/causes/{formula}",
+          "/causes/{formula}/{variant}");
+          "/notebook",
+          "/tastings/{formula}",
+          "/tastings/{formula}/{variant}",
+          "/tasting/{formula}/{tasting}",
+          "/tasting/{formula}/{tasting}/sheets",
+          "/tasting/{formula}/{tasting}/sheet/{sheet}");
 
   /** What a device gets that is not paired yet: the page that pairs it, and what names the site. */
   static final Set<String> PAIRING =

@@ -116,15 +116,23 @@ public final class Viewer implements AutoCloseable {
     return List.of(
         tasks,
         new FormulaArea(desk),
+        new EffectArea(desk),
         new SearchArea(desk, tasks),
+        new LeverArea(desk, opening),
+        new CardArea(desk),
         new DraftArea(desk, opening.by()),
         new BakeArea(desk, opening),
+        new WindowArea(desk),
         new PhotoArea(desk, opening),
         new BeginArea(desk),
         new ActsArea(desk, opening),
         new PantryArea(desk, opening),
         new GoalArea(desk, opening),
+        new ReplaceArea(desk, opening.by()),
+        new CauseArea(desk, opening),
         new NotebookArea(desk, opening));
+        new NotebookArea(desk, opening),
+        new TastingArea(desk, opening));
   }
 
   private static void configure(

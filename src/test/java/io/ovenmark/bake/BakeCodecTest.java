@@ -130,6 +130,15 @@ class BakeCodecTest {
     }
   }
 
+  private static List<CorePoint> coreLog(RandomFormulas any) {
+    List<CorePoint> points = new ArrayList<>();
+    for (int i = any.below(4); i > 0; i--) {
+      double minutes = points.size() * 5 + any.below(5);
+      points.add(new CorePoint(minutes, Temperature.celsius(any.below(100)), any.extras()));
+    }
+    return points;
+  }
+
   private static Bake random(RandomFormulas any) {
     List<Piece> pieces = new ArrayList<>();
     for (int i = any.below(4); i > 0; i--) {
@@ -150,6 +159,7 @@ class BakeCodecTest {
               any.number(0.1, 10_000),
               any.number(0.1, 10_000),
               any.maybe(() -> Temperature.celsius(any.below(100))),
+              coreLog(any),
               any.number(0, 4),
               List.of(any.one("dense", "", "λευκό")),
               liking,

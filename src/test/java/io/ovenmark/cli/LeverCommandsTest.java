@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import io.ovenmark.desk.Desk;
 import io.ovenmark.desk.FindLevers;
 import io.ovenmark.desk.Json;
+import io.ovenmark.desk.KeepDrafts;
 import io.ovenmark.desk.LeverOrder;
 import io.ovenmark.desk.ScaleFormula;
 import io.ovenmark.desk.ScaleOrder;
@@ -80,6 +81,32 @@ class LeverCommandsTest {
   }
 
   @Test
+  void anAnswerAndAScaledFormulaBecomeDrafts() {
+    String answer =
+        bench.must("levers", "seeded-lupin-bun", "--want", RATIO, "--draft", "1").out();
+    assertThat(answer)
+        .containsPattern("Draft formula-[0-9a-f]+ of seeded-lupin-bun@3\\.")
+        .contains("“Liquid ratio 1.4 → 1.3: water 188 g → 170.4 g”");
+    assertThat(bench.must("scale", "seeded-lupin-bun", "--pieces", "10", "--draft").out())
+        .contains("“Scaled to 10 pieces of 71.3 g dough: 1.67 times the formula");
+    assertThat(bench.must("timeline", "seeded-lupin-bun").out())
+        .doesNotContain("seeded-lupin-bun@4");
+    try (Desk desk = new Desk(Notebook.open(folder))) {
+      assertThat(new KeepDrafts(desk).all().drafts()).hasSize(2);
+    }
+  }
+
+  @Test
+  void withoutAWishTheFiguresThatCanBeAskedForAreListed() {
+    assertThat(bench.must("levers", "seeded-lupin-bun").out())
+        .startsWith("Seeded lupin bun\nseeded-lupin-bun@3\n\n")
+        .contains("Figures as they are\n  liquid ratio 1.4\n")
+        .contains("  water                 188 g  water");
+    bench.must("new", "Empty bun");
+    assertThat(bench.must("levers", "empty-bun").out()).contains("has no lines yet");
+  }
+
+  @Test
   void anAnswerAboutAnOlderRevisionIsAConflict() {
     Bench.Result result =
         bench.run("levers", "seeded-lupin-bun@2", "--want", RATIO, "--apply", "1");
@@ -117,7 +144,11 @@ class LeverCommandsTest {
 
   @Test
   void wrongUsageAndWrongWishesAreToldApart() {
-    assertThat(bench.run("levers", "seeded-lupin-bun").code()).isEqualTo(2);
+    assertThat(bench.run("levers", "seeded-lupin-bun", "--apply", "1").code()).isEqualTo(2);
+    assertThat(
+            bench.run("levers", "seeded-lupin-bun", "--want", RATIO, "--apply", "1", "--draft", "1")
+                .code())
+        .isEqualTo(2);
     assertThat(bench.run("levers", "seeded-lupin-bun", "--want", RATIO, "--note", "x").code())
         .isEqualTo(2);
     assertThat(bench.run("scale", "seeded-lupin-bun", "--size", "3").code()).isEqualTo(2);

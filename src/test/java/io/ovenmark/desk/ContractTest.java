@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import io.ovenmark.bake.Piece;
+import io.ovenmark.bake.PieceText;
 import io.ovenmark.notebook.Address;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -13,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiConsumer;
 import org.junit.jupiter.api.AfterAll;
@@ -21,7 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /**
  * The answers as programs see them. Whoever reads them relies on every name, so a golden file that
@@ -30,6 +33,15 @@ import org.junit.jupiter.params.provider.ValueSource;
 class ContractTest {
   private static final ObjectMapper MAPPER = new ObjectMapper();
   private static final Map<String, Object> ANSWERS = new LinkedHashMap<>();
+
+  private static final List<Piece> WINDOW =
+      PieceText.read(
+          List.of(),
+          List.of(
+              "a 190C 21min core=91C crust=1.4 finding=pale",
+              "b 190C 28min core=97C crust=2.2 log='8min 45C, 20min 88C, 28min 97C'",
+              "c 210C 20min core=95C crust=2.4 finding='even crumb' liking=8,7",
+              "d 210C 26min core=99C crust=3.3 finding=dry"));
 
   @TempDir static Path temporary;
   private static LupinBench bench;
@@ -46,12 +58,52 @@ class ContractTest {
     ANSWERS.put("compare", new CompareRevisions(desk).call(bun.at(2), bun.at(3)));
     ANSWERS.put("bake", sheet.bakes().get(0));
     ANSWERS.put("levers", new FindLevers(desk).call(bun, LeverOrder.of("liquid ratio 1.9")));
+    ANSWERS.put(
+        "replace",
+        new ReplaceFood(desk).call(bun, ReplaceOrder.of("egg-whole").asking("milk-whole")));
+    ANSWERS.put(
+        "rebuild",
+        new BesideReference(desk)
+            .call(bun, Optional.of(Address.parse("sesame-crispbread"))));
+    ANSWERS.put("causes", new FindCauses(desk).call(bun, CauseOrder.of("dense")));
+    ANSWERS.put("mattered", new ShowMattered(desk).call(bun, true, Optional.empty()));
     ANSWERS.put("scale", new ScaleFormula(desk).call(bun, ScaleOrder.ofPieces("10")));
+    bench.fixture().bake(bench.bun().at(3), WINDOW);
+    ANSWERS.put(
+        "window",
+        new FindWindow(desk).call(bun.at(3), WindowOrder.of("dough", "crust 2 to 3", "not dry")));
+    ANSWERS.put("tasting", tasting(desk));
   }
 
   @AfterAll
   static void close() {
     bench.close();
+  }
+
+  static Set<String> answers() {
+    return ANSWERS.keySet();
+  private static TastingViews.TastingSheet tasting(Desk desk) {
+    List<String> samples = List.of("seeded-lupin-bun@2", "seeded-lupin-bun@3");
+    PlanTasting.Request request =
+        new PlanTasting.Request(
+            "just-about-right", samples, 3, "", List.of("sweet"), "After lunch", 7);
+    TastingViews.TastingSheet tasting = new PlanTasting(desk).call(request, bench.fixture().by());
+    for (TastingViews.SheetView sheet : tasting.sheets()) {
+      String text =
+          sheet.codes().get(0) + "=" + (5 + sheet.number()) + ",sweet=" + (sheet.number() - 2)
+              + " " + sheet.codes().get(1) + "=6,sweet=0";
+      tasting =
+          new EnterAnswer(desk)
+              .text(
+                  tasting.formula(),
+                  tasting.id(),
+                  sheet.number(),
+                  text,
+                  EnterAnswer.Words.NONE,
+                  false,
+                  bench.fixture().by());
+    }
+    return tasting;
   }
 
   private static JsonNode json(String answer) {
@@ -63,7 +115,7 @@ class ContractTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale"})
+  @MethodSource("answers")
   void isWrittenAsInItsGoldenFile(String answer) {
     String folder = bench.desk().notebook().folder().toString();
     String text = Json.readable(ANSWERS.get(answer)).replace(folder, "FOLDER");
@@ -188,7 +240,7 @@ class ContractTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"list", "show", "timeline", "compare", "bake", "levers", "scale"})
+  @MethodSource("answers")
   void hasNamesInSnakeCaseAndNumbersThatAreNumbers(String answer) {
     walk(
         answer,

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import io.ovenmark.formula.Formula;
+import io.ovenmark.goal.Limit;
+import io.ovenmark.lever.Wish;
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.By;
 import io.ovenmark.notebook.Refusal;
@@ -129,13 +131,74 @@ class FindLeversTest {
   @Test
   void anAnswerBecomesADraftWithItsNote() {
     DraftViews.DraftView draft =
-        verb.draft(BUN, LeverOrder.of("liquid ratio 1.9"), 1, by());
+        verb.draft(BUN, LeverOrder.of("liquid ratio 1.9"), 1, Optional.empty(), by());
 
     assertThat(draft.base().address()).isEqualTo("seeded-lupin-bun@3");
     assertThat(draft.note()).isEqualTo("Liquid ratio 1.99 → 1.9: water 188 g → 173 g");
     assertThat(draft.document().text()).contains("\"173 g\"").contains("sesame-seeds");
     assertThat(new KeepDrafts(bench.desk()).all().drafts()).hasSize(1);
     assertThat(bench.desk().notebook().newest(BUN).number()).isEqualTo(3);
+  }
+
+  /** What a person saw and what the answer would be by now are told apart. */
+  @Test
+  void anAnswerThatSaysSomethingElseByNowBecomesNoDraft() {
+    LeverOrder order = LeverOrder.of("liquid ratio 1.9");
+    String seen = verb.call(BUN, order).answers().get(0).note();
+
+    assertThat(verb.draft(BUN, order, 1, Optional.of(seen), by()).note()).isEqualTo(seen);
+    assertThatThrownBy(
+            () -> verb.draft(BUN, order, 1, Optional.of(seen.replace("173", "172")), by()))
+        .isInstanceOfSatisfying(
+            Refusal.class,
+            refusal -> assertThat(refusal.reason()).isEqualTo(Refusal.Reason.CONFLICT))
+        .hasMessageContaining("answer 1 is now “" + seen + "”");
+    assertThat(new KeepDrafts(bench.desk()).all().drafts()).hasSize(1);
+  }
+
+  /** Whatever is offered can be asked for, and a figure offered as it is asks for nothing new. */
+  @Test
+  void whatIsOfferedCanBeAskedFor() {
+    LeverViews.LeverStart start = new OfferWishes(bench.desk()).call(BUN);
+
+    assertThat(start.address()).isEqualTo("seeded-lupin-bun@3");
+    assertThat(start.lines()).extracting(LeverViews.LineOffer::line).contains("water");
+    assertThat(start.wishes())
+        .extracting(LeverViews.WishOffer::wish)
+        .contains("liquid ratio 1.99", "at most 4 g net carbohydrate a piece");
+    for (LeverViews.WishOffer offer : start.wishes()) {
+      LeverViews.WishView asked =
+          verb.call(BUN, LeverOrder.of(offer.wish())).asked().wishes().get(0);
+      assertThat(asked.nowText()).as(offer.wish()).isEqualTo(offer.nowText());
+      assertThat(asked.granted() || !offer.fromGoal()).isEqualTo(
+          offer.granted() || !offer.fromGoal());
+    }
+  }
+
+  /** The value proposed in place of an impossible one is possible, and the next digit is not. */
+  @ParameterizedTest
+  @CsvSource({
+    "liquid ratio 1.2, 0.001",
+    "liquid ratio at most 1.2, 0.001",
+    "liquid ratio at least 3, -0.01",
+    "protein a piece at least 60 g, -0.1",
+    "dough a piece 20 g, 0.1",
+  })
+  void whatIsProposedInsteadCanBeDone(String wish, double nearer) {
+    LeverViews.LeverSheet sheet = verb.call(BUN, limited(wish));
+    LeverViews.NearestView nearest = sheet.impossible().nearest().get(0);
+
+    LeverViews.LeverSheet instead = verb.call(BUN, limited(nearest.instead()));
+    assertThat(instead.impossible()).as(nearest.instead()).isNull();
+    Limit limit = Wish.read(nearest.instead()).limit();
+    double value = limit.atMost().orElseGet(() -> limit.atLeast().orElseThrow());
+    assertThat(Math.signum(value - nearest.together())).isIn(Math.signum(nearer), 0.0);
+    assertThat(value).isCloseTo(nearest.together(), within(Math.abs(nearer) + 1e-6));
+  }
+
+  private static LeverOrder limited(String wish) {
+    return new LeverOrder(
+        List.of(wish), null, null, null, List.of("15 %"), null, null, null);
   }
 
   @Test
@@ -280,7 +343,7 @@ class FindLeversTest {
     assertThat(sheet.commit()).isNull();
     assertThatThrownBy(() -> verb.apply(edited, order, 1, Optional.empty(), by()))
         .hasMessage("The file edited by hand is not a revision yet.");
-    assertThat(verb.draft(edited, order, 1, by()).base().address())
+    assertThat(verb.draft(edited, order, 1, Optional.empty(), by()).base().address())
         .isEqualTo("seeded-lupin-bun@3");
   }
 

@@ -3,12 +3,17 @@ package io.ovenmark.lever;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import io.ovenmark.goal.Limit;
+import io.ovenmark.json.Extras;
 import io.ovenmark.measure.ShownUnits;
 import io.ovenmark.worksheet.Basis;
+import io.ovenmark.worksheet.Figure;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class WishTest {
@@ -59,6 +64,23 @@ class WishTest {
   })
   void aWishMayBeStatedForAnything(String text, Basis basis) {
     assertThat(Wish.read(text).basis()).isEqualTo(basis);
+  }
+
+  @ParameterizedTest
+  @EnumSource(Figure.class)
+  void aWishInWordsCanBeReadAgain(Figure figure) {
+    for (Basis basis : Basis.values()) {
+      for (double[] bounds : new double[][] {{3, 3}, {2.5, 4}, {0.125, -1}, {-1, 1234.5}}) {
+        Limit limit =
+            new Limit(figure, basis, bound(bounds[0]), bound(bounds[1]), Extras.NONE);
+        Wish wish = new Wish(limit);
+        assertThat(Wish.read(wish.inWords(ShownUnits.AS_WRITTEN))).isEqualTo(wish);
+      }
+    }
+  }
+
+  private static OptionalDouble bound(double value) {
+    return value < 0 ? OptionalDouble.empty() : OptionalDouble.of(value);
   }
 
   @Test

@@ -39,15 +39,15 @@ import java.util.stream.Stream;
  *
  * <p>Its arguments are a folder for the generated notebook, which is kept for the next run, and
  * {@code all} or which parts to measure: {@code timeline,open,compare,revise,list,search,sheet,
- * levers,demo,jar,pages,typing}.
+ * levers,window,demo,jar,pages,typing}.
  */
 public final class SpeedRun {
   private static final Address PLAIN = Address.parse(GeneratedNotebook.slug(101));
   private static final Address WITH_VARIANT = Address.parse(GeneratedNotebook.slug(100));
   private static final List<String> PARTS =
       List.of(
-          "timeline", "open", "compare", "revise", "list", "search", "sheet", "levers", "demo",
-          "jar", "pages", "typing");
+          "timeline", "open", "compare", "revise", "list", "search", "sheet", "levers", "window",
+          "demo", "jar", "pages", "typing");
 
   private static final String PLAIN_FILE = "formulas/" + PLAIN.formula() + ".json";
 
@@ -119,6 +119,7 @@ public final class SpeedRun {
       case "search" -> search();
       case "sheet" -> sheet();
       case "levers" -> sink += LeversRun.measure(table);
+      case "window" -> sink += WindowRun.measure(table);
       case "demo" -> demo();
       case "jar" -> jar();
       case "pages" -> pages();

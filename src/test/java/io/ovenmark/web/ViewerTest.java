@@ -111,7 +111,7 @@ class ViewerTest {
     assertThat(Headers.ALWAYS.get("Content-Security-Policy"))
         .startsWith(
             "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self';"
-                + " connect-src 'self'; font-src 'self'; manifest-src 'self'; base-uri 'none';"
+                + " connect-src 'self'; frame-src 'self'; font-src 'self'; manifest-src 'self'; base-uri 'none';"
                 + " form-action 'none'; frame-ancestors 'none'")
         .doesNotContain("unsafe");
     assertThat(Headers.ALWAYS)

@@ -1,0 +1,99 @@
+package io.ovenmark.desk;
+
+import java.util.List;
+import java.util.Map;
+
+/** What programs see of cards. */
+public final class CardViews {
+  private CardViews() {}
+
+  /**
+   * A card in its forms.
+   *
+   * @param address the revision
+   * @param name the formula's name
+   * @param paper the paper, {@code a4}, {@code letter} or {@code 4x6}
+   * @param masses {@code g} or {@code oz}
+   * @param times by how much it was scaled
+   * @param yield what it gives, in words
+   * @param photo path of its picture, or null
+   * @param photos the pictures that could be chosen
+   * @param ingredients in order of use
+   * @param method the steps
+   * @param oven the stages in the oven, a line each
+   * @param perPiece the figures of a piece, in words
+   * @param basis how they were worked out
+   * @param allergens what the foods contain
+   * @param allergensUnknownIn foods of which that is not known
+   * @param cautions what to mind
+   * @param storage how to keep it, or null
+   * @param markdown the card as Markdown
+   * @param text the card as plain text of at most 5 000 signs
+   * @param shortText the same with at most 1 500
+   * @param jsonLd the card in the words of schema.org
+   */
+  public record CardSheet(
+      String address,
+      String name,
+      String paper,
+      String masses,
+      double times,
+      String yield,
+      String photo,
+      List<PhotoChoice> photos,
+      List<IngredientView> ingredients,
+      List<String> method,
+      List<String> oven,
+      List<FactView> perPiece,
+      List<String> basis,
+      List<String> allergens,
+      List<String> allergensUnknownIn,
+      List<String> cautions,
+      String storage,
+      String markdown,
+      TextView text,
+      TextView shortText,
+      Map<String, Object> jsonLd) {}
+
+  /**
+   * A picture that could be chosen.
+   *
+   * @param file its path
+   * @param caption what is said of it
+   */
+  public record PhotoChoice(String file, String caption) {}
+
+  /**
+   * An ingredient.
+   *
+   * @param mass such as {@code 110 g}; the amount as entered when its mass is unknown
+   * @param massKnown whether the mass is known
+   * @param measure the nearest measure of a kitchen, or null
+   * @param name the food
+   * @param note its note, or null
+   */
+  public record IngredientView(
+      String mass, boolean massKnown, String measure, String name, String note) {}
+
+  /**
+   * A figure of a piece.
+   *
+   * @param figure its key
+   * @param label its name
+   * @param text in words
+   * @param known whether it is exactly known
+   */
+  public record FactView(String figure, String label, String text, boolean known) {}
+
+  /**
+   * A plain text.
+   *
+   * @param text the text
+   * @param signs its length
+   * @param limit the most signs
+   * @param fits whether it is within the limit
+   * @param leftOut what was left out
+   */
+  public record TextView(
+      String text, int signs, int limit, boolean fits, List<String> leftOut) {}
+}

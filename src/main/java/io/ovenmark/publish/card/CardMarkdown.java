@@ -1,0 +1,64 @@
+package io.ovenmark.publish.card;
+
+import java.util.List;
+import java.util.regex.Pattern;
+
+/** A card as Markdown (CommonMark). */
+public final class CardMarkdown {
+  private static final Pattern SIGNS = Pattern.compile("([\\\\`*_{}\\[\\]<>#|~&])");
+  private static final Pattern BEGINS_LIST = Pattern.compile("^(\\s*\\d+)([.)])|^(\\s*)([-+])");
+
+  private CardMarkdown() {}
+
+  /**
+   * Writes it.
+   *
+   * @param card the card; its picture is left out, since Markdown cannot carry it
+   * @return Markdown that ends with a line break
+   */
+  public static String of(Card card) {
+    StringBuilder out = new StringBuilder();
+    out.append("# ").append(plain(card.name())).append("\n\n");
+    card.description().ifPresent(text -> out.append(plain(text)).append("\n\n"));
+    out.append(plain(card.yield())).append("\n\n## Ingredients\n\n");
+    for (Card.Ingredient each : card.ingredients()) {
+      out.append("- **").append(plain(each.mass())).append("**");
+      each.measure().ifPresent(text -> out.append(" (").append(plain(text)).append(")"));
+      out.append(' ').append(plain(each.name()));
+      each.note().ifPresent(text -> out.append(", ").append(plain(text)));
+      out.append('\n');
+    }
+    out.append("\n## Method\n\n");
+    int step = 1;
+    for (String text : card.method()) {
+      out.append(step++).append(". ").append(plain(text)).append('\n');
+    }
+    out.append(card.method().isEmpty() ? "Not stated.\n" : "").append("\n## Oven\n\n");
+    for (Card.Stage stage : card.stages()) {
+      out.append("- ").append(plain(stage.inOneLine())).append('\n');
+    }
+    out.append(card.stages().isEmpty() ? "Not stated.\n" : "").append("\n## A piece\n\n");
+    out.append("| figure | a piece |\n|---|---|\n");
+    for (Card.Fact fact : card.figures()) {
+      out.append("| ").append(plain(fact.label())).append(" | ").append(plain(fact.text()))
+          .append(" |\n");
+    }
+    out.append('\n').append(plain(String.join(" ", card.basis()))).append("\n\n## To mind\n\n");
+    list(out, card.cautions());
+    card.storage()
+        .ifPresent(text -> out.append("\n## Storage\n\n").append(plain(text)).append('\n'));
+    out.append('\n').append(plain(CardText.origin(card))).append('\n');
+    return out.toString();
+  }
+
+  private static void list(StringBuilder out, List<String> texts) {
+    texts.forEach(text -> out.append("- ").append(plain(text)).append('\n'));
+  }
+
+  /** A text without anything that Markdown would take for its own. */
+  static String plain(String text) {
+    String oneLine = text.replaceAll("\\s*\\R\\s*", " ").strip();
+    String signs = SIGNS.matcher(oneLine).replaceAll("\\\\$1");
+    return BEGINS_LIST.matcher(signs).replaceFirst("$1$3\\\\$2$4");
+  }
+}

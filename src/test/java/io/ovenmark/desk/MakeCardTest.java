@@ -1,0 +1,81 @@
+package io.ovenmark.desk;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.ovenmark.notebook.Address;
+import io.ovenmark.notebook.Refusal;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class MakeCardTest {
+  private static final Address BUN = Address.parse("seeded-lupin-bun");
+
+  @TempDir Path temporary;
+  private LupinBench bench;
+
+  @BeforeEach
+  void begin() {
+    bench = new LupinBench(temporary);
+  }
+
+  @AfterEach
+  void close() {
+    bench.close();
+  }
+
+  private static CardOrder order(String paper, String masses, String times, String photo) {
+    return new CardOrder(paper, masses, times, photo, null, null);
+  }
+
+  @Test
+  void theCardOfARevisionIsThatOfItsWorksheet() {
+    CardViews.CardSheet card = new MakeCard(bench.desk()).call(BUN.at(2), CardOrder.USUAL);
+
+    assertThat(card.address()).isEqualTo("seeded-lupin-bun@2");
+    assertThat(card.ingredients()).extracting(CardViews.IngredientView::mass).contains("188 g");
+    assertThat(card.cautions()).anyMatch(text -> text.contains("71 °C"));
+    assertThat(card.allergens()).contains("eggs", "lupin");
+    assertThat(card.yield()).contains("6 pieces").contains("baked");
+    assertThat(card.text().limit()).isEqualTo(5000);
+    assertThat(card.markdown()).startsWith("# ");
+  }
+
+  @Test
+  void anOldCardNeverChanges() {
+    String before = new MakeCard(bench.desk()).page(BUN.at(2), CardOrder.USUAL);
+    bench.fixture().formula("seeded-lupin-bun").set("water=150 g").revise("Much drier");
+
+    assertThat(new MakeCard(bench.desk()).page(BUN.at(2), CardOrder.USUAL)).isEqualTo(before);
+  }
+
+  @Test
+  void choicesAreUnderstoodOrRefusedWithWhatWouldDo() {
+    MakeCard verb = new MakeCard(bench.desk());
+
+    assertThat(verb.call(BUN, order("4x6", "oz", "0.5", "none")).masses()).isEqualTo("oz");
+    for (CardOrder wrong :
+        List.of(
+            order("a5", null, null, null),
+            order(null, "stone", null, null),
+            order(null, null, "twice", null),
+            order(null, null, null, "photos/seeded-lupin-bun/none.jpg"))) {
+      assertThatThrownBy(() -> verb.call(BUN, wrong))
+          .isInstanceOfSatisfying(
+              Refusal.class, refusal -> assertThat(refusal.hint()).isNotBlank());
+    }
+  }
+
+  @Test
+  void aFileEditedByHandHasNoCard() {
+    assertThatThrownBy(
+            () ->
+                new MakeCard(bench.desk())
+                    .call(Address.parse("seeded-lupin-bun@edited"), CardOrder.USUAL))
+        .hasMessageContaining("A card is made of a revision");
+  }
+}
