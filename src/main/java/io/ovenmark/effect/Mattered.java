@@ -4,9 +4,11 @@ import io.ovenmark.effect.Candidate.Kind;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -55,13 +57,17 @@ public record Mattered(int bakes, int pieces, List<OutcomeEffects> outcomes) {
   public static Mattered of(History history) {
     Pieces pieces = new Pieces(history);
     List<Candidate> candidates = Candidates.of(history, pieces);
+    Map<List<Integer>, Compared> compared = new HashMap<>();
     return new Mattered(
         history.bakes().size(),
         pieces.count(),
         Outcome.of(pieces).stream()
-            .map(outcome -> new Looking(history, pieces, candidates, outcome).effects())
+            .map(outcome -> new Looking(history, pieces, candidates, outcome).effects(compared))
             .toList());
   }
+
+  /** What does not depend on the outcome but on the pieces of which it is known. */
+  private record Compared(Groups groups, Steps steps) {}
 
   /** The work for one outcome. */
   private static final class Looking {
@@ -109,11 +115,18 @@ public record Mattered(int bakes, int pieces, List<OutcomeEffects> outcomes) {
       return (int) Arrays.stream(bake).distinct().count();
     }
 
-    OutcomeEffects effects() {
+    OutcomeEffects effects(Map<List<Integer>, Compared> compared) {
       Optional<String> missing = missing();
-      return missing.isPresent()
-          ? result(missing, 0, 0, List.of())
-          : fitted(new Groups(candidates));
+      if (missing.isPresent()) {
+        return result(missing, 0, 0, List.of());
+      }
+      return fitted(
+          compared.computeIfAbsent(
+              Arrays.stream(used).boxed().toList(),
+              each -> {
+                Groups groups = new Groups(candidates);
+                return new Compared(groups, new Steps(history, bake, candidates, groups));
+              }));
     }
 
     private OutcomeEffects result(
@@ -166,8 +179,9 @@ public record Mattered(int bakes, int pieces, List<OutcomeEffects> outcomes) {
       return count + " " + noun + (count == 1 ? "" : "s");
     }
 
-    private OutcomeEffects fitted(Groups groups) {
-      Steps steps = new Steps(history, bake, candidates, groups);
+    private OutcomeEffects fitted(Compared compared) {
+      Groups groups = compared.groups();
+      Steps steps = compared.steps();
       List<Integer> looked =
           IntStream.range(0, groups.count())
               .filter(group -> groups.lead(group).isPresent())

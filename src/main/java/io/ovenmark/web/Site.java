@@ -56,11 +56,9 @@ final class Site {
           "/replace/{formula}/{variant}",
           "/rebuild/{formula}",
           "/rebuild/{formula}/{variant}",
-          
           "/notebook",
           "/causes/{formula}",
-          "/causes/{formula}/{variant}");
-          "/notebook",
+          "/causes/{formula}/{variant}",
           "/tastings/{formula}",
           "/tastings/{formula}/{variant}",
           "/tasting/{formula}/{tasting}",

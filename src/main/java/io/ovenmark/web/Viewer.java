@@ -131,7 +131,6 @@ public final class Viewer implements AutoCloseable {
         new GoalArea(desk, opening),
         new ReplaceArea(desk, opening.by()),
         new CauseArea(desk, opening),
-        new NotebookArea(desk, opening));
         new NotebookArea(desk, opening),
         new TastingArea(desk, opening));
   }

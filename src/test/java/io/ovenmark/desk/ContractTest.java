@@ -82,6 +82,8 @@ class ContractTest {
 
   static Set<String> answers() {
     return ANSWERS.keySet();
+  }
+
   private static TastingViews.TastingSheet tasting(Desk desk) {
     List<String> samples = List.of("seeded-lupin-bun@2", "seeded-lupin-bun@3");
     PlanTasting.Request request =
