@@ -20,7 +20,7 @@ export const shareView = {
 
   draw: (data, place, tools) => {
     const {share, chosen} = data;
-    return html`<div class="page narrow share">
+    return html`<div class="page bundle-page">
       <h1>Share ${share.name}</h1>
       <p class="say">
         The formula with its whole history, as a notebook of its own in one file. Ovenmark takes it
@@ -28,7 +28,7 @@ export const shareView = {
       </p>
       <p class="actions">
         <a
-          class="button share-download"
+          class="button main bundle-download"
           href=${`/made/bundle?${new URLSearchParams({formula: share.formula, ...chosen})}`}
           download=${share.file_name}
           @click=${() => notice({text: `${share.file_name} is being made.`})}
@@ -78,7 +78,7 @@ function along(share) {
   );
   return html`<section aria-labelledby="share-along">
     <h2 id="share-along">What goes along</h2>
-    <dl class="share-list">
+    <dl class="bundle-list">
       ${row(
         "Revisions",
         share.lines.map((each) => `${each.variant ?? "main line"}: ${each.revisions}`),
@@ -101,7 +101,7 @@ function stays(share) {
   const other = share.commits_left_out;
   return html`<section aria-labelledby="share-stays">
     <h2 id="share-stays">What stays</h2>
-    <ul class="share-notes">
+    <ul class="bundle-notes">
       <li>
         Every other formula, and ${count(other, "change")} about other things. Tastings, which name
         guests. Title, units and all else of the notebook’s settings, except the rules that figures
@@ -124,7 +124,7 @@ function stays(share) {
             ${share.notes_cut.length === 1 ? "does" : "do"} not go along as written
           </summary>
           <p class="hint">They speak of other formulas, or hold an address; that part is cut.</p>
-          <ul class="share-notes">
+          <ul class="bundle-notes">
             ${share.notes_cut.map((each) => html`<li>“${each}”</li>`)}
           </ul>
         </details>`

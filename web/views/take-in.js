@@ -19,7 +19,7 @@ export const takeInView = {
 
   title: () => "Take in a formula",
 
-  draw: (data, place, tools) => html`<div class="page narrow take-in">
+  draw: (data, place, tools) => html`<div class="page bundle-page bundle-taking">
     <h1>Take in a formula</h1>
     <p class="say">
       From a bundle that somebody shared: with its history, variants, bakes and photos. Nothing of
@@ -52,7 +52,7 @@ function fresh(mostBytes) {
 
 function choose(data, tools) {
   const most = data.mostBytes / 2 ** 20;
-  return html`<div class="take-in-file">
+  return html`<div class="bundle-file">
     <label class="file-button">
       <input
         id="bundle"
@@ -146,7 +146,7 @@ function coming(data, tools, arrival) {
   const {form, busy} = data;
   return html`<section aria-labelledby="take-what">
       <h2 id="take-what">${arrival.name}</h2>
-      <dl class="share-list">
+      <dl class="bundle-list">
         ${row(
           "Revisions",
           arrival.lines.map((each) => `${each.variant ?? "main line"}: ${each.revisions}`),
@@ -208,7 +208,7 @@ function differing(data, tools, arrival) {
     <span>${words}</span>
   </label>`;
   const names = arrival.differing.map((each) => each.slug).join(", ");
-  return html`<fieldset class="form-part take-in-differing">
+  return html`<fieldset class="form-part bundle-differing">
     <legend>Your notebook has other figures for ${names}</legend>
     ${way("own", "Keep mine. The latest revision uses them, so its figures may move.")}
     ${way(
@@ -274,7 +274,7 @@ async function take(data, tools) {
     data.failure = failure;
   }
   tools.redraw();
-  document.querySelector(".take-in .refused")?.scrollIntoView({block: "nearest"});
+  document.querySelector(".bundle-taking .refused")?.scrollIntoView({block: "nearest"});
 }
 
 async function forget(data, tools) {

@@ -26,8 +26,7 @@ import picocli.CommandLine.Parameters;
     footerHeading = "%nExamples:%n",
     footer = {
       "  ovenmark share seeded-lupin-bun --look",
-      "  ovenmark share seeded-lupin-bun bun.bundle",
-      "  git clone bun.bundle bun"
+      "  ovenmark share seeded-lupin-bun lupin-bun.bundle"
     })
 final class ShareCommand extends WritingCommand {
   @Parameters(index = "0", paramLabel = "FORMULA", description = "Its short name.")
@@ -71,13 +70,13 @@ final class ShareCommand extends WritingCommand {
             ? verb.bundle(
                 slug,
                 choice,
-                place,
+                file(place),
                 by(desk),
                 (done, total) -> lines.at("Writing the history", done, total))
             : verb.folder(
                 slug,
                 choice,
-                place,
+                file(place),
                 by(desk),
                 (done, total) -> lines.at("Writing the history", done, total));
     print(
@@ -142,7 +141,7 @@ final class ShareCommand extends WritingCommand {
               + ": "
               + names.stream()
                   .map(each -> each.lines().findFirst().orElse(""))
-                  .collect(Collectors.joining("; ")),
+                  .collect(Collectors.joining(", ")),
           "    ");
     }
   }

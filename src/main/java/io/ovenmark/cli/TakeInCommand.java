@@ -25,8 +25,7 @@ import picocli.CommandLine.Parameters;
     footerHeading = "%nExamples:%n",
     footer = {
       "  ovenmark take-in bun.bundle --look",
-      "  ovenmark take-in bun.bundle",
-      "  ovenmark take-in ../colleague seeded-lupin-bun --as harbour-bun --differing own"
+      "  ovenmark take-in bun.bundle --as harbour-bun --differing own"
     })
 final class TakeInCommand extends WritingCommand {
   @Parameters(index = "0", paramLabel = "FILE", description = "A bundle, or a notebook's folder.")
@@ -68,11 +67,11 @@ final class TakeInCommand extends WritingCommand {
     ProgressLines lines = new ProgressLines(surroundings());
     Progress progress = (done, total) -> lines.at("Taking in", done, total);
     if (look) {
-      ShareViews.Offer offer = new TakeIn(desk).look(from, choice, progress);
+      ShareViews.Offer offer = new TakeIn(desk).look(file(from), choice, progress);
       print(offer, out -> offer(offer, out));
       return ExitCode.DONE;
     }
-    ShareViews.TakenIn taken = new TakeIn(desk).call(from, choice, by(desk), progress);
+    ShareViews.TakenIn taken = new TakeIn(desk).call(file(from), choice, by(desk), progress);
     print(
         taken,
         out -> {

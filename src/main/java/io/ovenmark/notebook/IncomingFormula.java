@@ -20,7 +20,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.SortedSet;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.LongConsumer;
 
@@ -275,6 +277,8 @@ public final class IncomingFormula {
     FormulaPast.End end = past.ends().get(main);
     past.moments().forEach(moment -> files.incoming(moment.files()));
     SortedMap<String, BlobId> now = files.incoming(end.files());
+    SortedSet<String> paths = new TreeSet<>();
+    past.ends().values().forEach(each -> paths.addAll(files.incoming(each.files()).keySet()));
     Formula formula = newest();
     List<String> foods = new ArrayList<>(foods(formula));
     List<String> goals = new ArrayList<>(formula.goal().stream().toList());
@@ -300,8 +304,8 @@ public final class IncomingFormula {
         as,
         isTaken(),
         revisions,
-        (int) now.keySet().stream().filter(Layout::isBake).count(),
-        (int) now.keySet().stream().filter(Layout::isPhoto).count(),
+        (int) paths.stream().filter(Layout::isBake).count(),
+        (int) paths.stream().filter(Layout::isPhoto).count(),
         ownFiles.fresh(foods, now, Layout::food),
         differingFoods,
         ownFiles.fresh(goals, now, Layout::goal),
