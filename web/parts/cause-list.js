@@ -18,7 +18,8 @@ export function causeList(sheet, begin) {
     ${likely.length > 0 && others.length > 0
       ? html`<details class="cause-more">
           <summary>
-            ${capital(count(others.length, "more common cause"))}, whose figures did not move with it
+            ${capital(count(others.length, "more common cause"))}, whose figures did not move with
+            it
           </summary>
           ${list(others, sheet, begin)}
         </details>`
@@ -55,7 +56,7 @@ function act(cause, {address, inquiry}, begin) {
     return nothing;
   }
   if (cause.wish) {
-    const query = new URLSearchParams({wish: cause.wish});
+    const query = new URLSearchParams({want: cause.wish});
     return html`<p>
       <a href=${`/levers/${address}?${query}`} aria-label="Find what to change for ${cause.wish}"
         >Find what to change</a

@@ -148,6 +148,15 @@ function named(name, words) {
   return words.includes(name) ? capital(words) : `${capital(name)}: ${words}`;
 }
 
+// The pieces of a setting, as the page that records a bake takes them over.
+function planOf({oven}, {inquiry}) {
+  if (!oven) {
+    return "";
+  }
+  const piece = oven.replace(" for ", " ");
+  return `?${new URLSearchParams({plan: Array(inquiry.pieces).fill(piece).join(", ")})}`;
+}
+
 function settingOf(setting, plan, sheet, begin) {
   return html`<div class="cause-setting">
     <p>
@@ -161,7 +170,7 @@ function settingOf(setting, plan, sheet, begin) {
     </p>
     ${setting.address
       ? html`<a
-          href=${`/record/${setting.address}`}
+          href=${`/record/${setting.address}${planOf(setting, sheet)}`}
           aria-label="Record a bake of setting ${setting.number}, ${setting.address}"
           >Record a bake of ${short(setting.address)}</a
         >`

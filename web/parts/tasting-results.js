@@ -143,7 +143,7 @@ function liking(result, names) {
       its 95 % interval.</figcaption>
     <details>
       <summary>Every taster’s score, and the numbers behind</summary>
-      <div class="tasting-wide">
+      <div class="tasting-wide" tabindex="0" role="region" aria-label="Scores">
         <table>
           <thead>
             <tr><th>Sample</th><th class="number">mean</th><th class="number">spread</th>
@@ -229,7 +229,7 @@ function attributes(all, names) {
       source.</figcaption>
     <details>
       <summary>Penalty analysis</summary>
-      <div class="tasting-wide">
+      <div class="tasting-wide" tabindex="0" role="region" aria-label="Penalties">
         <table>
           <thead>
             <tr><th>Sample, attribute</th><th>Side</th><th class="number">tasters</th>

@@ -16,11 +16,12 @@ export function windowChart(whole, {narrow}) {
   const size = narrow ? PHONE : DESK;
   const axes = axesOf(sheet.map, size);
   const groups = groupsOf(sheet);
+  const room = [];
   return html`<figure class="window-chart">
     <svg viewBox="0 0 ${size.wide} ${size.high}" role="img" aria-label=${describe(sheet, groups)}>
       ${patterns()} ${clip(size)}
-      <rect class="window-ground" x=${size.left} y=${size.top} width=${size.wide - size.left - size.right}
-        height=${size.high - size.top - size.bottom}/>
+      <rect class="window-ground" x=${size.left} y=${size.top}
+        width=${size.wide - size.left - size.right} height=${size.high - size.top - size.bottom}/>
       <g clip-path="url(#window-frame)">
         ${area(sheet.map.possible, axes, "window-possible")}
         ${area(sheet.map.likely, axes, "window-likely")}
@@ -32,7 +33,7 @@ export function windowChart(whole, {narrow}) {
       ${frame(sheet, axes, size)}
       ${failingWords(sheet, axes, size)}
       ${best(sheet, axes, size)}
-      ${groups.map((group) => pieces(group, axes, size, narrow))}
+      ${groups.map((group) => pieces(group, axes, {size, narrow, room}))}
       ${sheet.next.map((each, at) => next(each, at, axes, size))}
     </svg>
     ${legend(sheet)}
@@ -87,7 +88,9 @@ function patterns() {
 }
 
 function outline(spans, {x, y}) {
-  const there = spans.map((span) => `${x(span.from).toFixed(1)},${y(span.temperature_c).toFixed(1)}`);
+  const there = spans.map(
+    (span) => `${x(span.from).toFixed(1)},${y(span.temperature_c).toFixed(1)}`,
+  );
   const back = [...spans]
     .reverse()
     .map((span) => `${x(span.to).toFixed(1)},${y(span.temperature_c).toFixed(1)}`);
@@ -122,7 +125,8 @@ function frame(sheet, {x, y}, size) {
 }
 
 function ticks(low, high, most) {
-  const step = [0.5, 1, 2, 5, 10, 20, 50, 100, 200].find((each) => (high - low) / each <= most) ?? 500;
+  const steps = [0.5, 1, 2, 5, 10, 20, 50, 100, 200];
+  const step = steps.find((each) => (high - low) / each <= most) ?? 500;
   const found = [];
   for (let tick = Math.ceil(low / step) * step; tick <= high + 1e-9; tick += step) {
     found.push(tick);
@@ -183,7 +187,7 @@ function groupsOf(sheet) {
 }
 
 // Pieces of one setting stand side by side, as they lay on the tray.
-function pieces(group, {x, y}, size, narrow) {
+function pieces(group, {x, y}, {size, narrow, room}) {
   const step = size.mark * 2 + 3;
   const rows = Math.ceil(group.length / MOST_IN_A_ROW);
   const left = x(group[0].place);
@@ -208,14 +212,32 @@ function pieces(group, {x, y}, size, narrow) {
         size.mark,
       );
     })}
-    ${cores.length > 0
+    ${cores.length > 0 && fits(room, coreText(cores), left, below, size)
       ? svg`<text x=${left} y=${below} text-anchor="middle">${coreText(cores)}</text>`
       : nothing}
-    ${!narrow && faults.length > 0
+    ${!narrow && faults.length > 0 && fits(room, faultText(faults), left, below + size.text, size)
       ? svg`<text class="window-faults" x=${left} y=${below + size.text} text-anchor="middle">
-          ${faults.slice(0, 2).join(", ")}${faults.length > 2 ? " …" : ""}</text>`
+          ${faultText(faults)}</text>`
       : nothing}
   </g>`;
+}
+
+function faultText(faults) {
+  return faults.slice(0, 2).join(", ") + (faults.length > 2 ? " …" : "");
+}
+
+// Where words would lie on others they are left to the table.
+function fits(room, words, middle, base, size) {
+  const half = (words.length * size.text) / 4 + 2;
+  const free = !room.some(
+    (other) =>
+      Math.abs(other.base - base) < size.text * 0.9
+      && Math.abs(other.middle - middle) < other.half + half,
+  );
+  if (free) {
+    room.push({middle, base, half});
+  }
+  return free;
 }
 
 function coreText(cores) {

@@ -34,8 +34,8 @@ export const causesView = {
       <header>
         <h1>${sheet.inquiry ? capital(sheet.inquiry.finding) : "Causes of a finding"}</h1>
         <p class="sub">
-          ${sheet.name}, <a href=${worksheetPage(sheet.address)}>revision ${short(sheet.address)}</a>
-          and the bakes up to it
+          ${sheet.name},
+          <a href=${worksheetPage(sheet.address)}>revision ${short(sheet.address)}</a> and the bakes up to it
         </p>
       </header>
       <div class="cause-columns">
@@ -77,7 +77,8 @@ function chooser(sheet, tools) {
   const faults = sheet.findings.filter((each) => each.merit !== true);
   const merits = sheet.findings.filter((each) => each.merit === true);
   return html`<nav class="cause-findings" aria-label="Findings">
-    ${findingGroup("Faults", faults, chosen, sheet)} ${findingGroup("Merits", merits, chosen, sheet)}
+    ${findingGroup("Faults", faults, chosen, sheet)}
+    ${findingGroup("Merits", merits, chosen, sheet)}
     ${choiceField({
       id: "cause-other",
       label: "Another fault",

@@ -8,7 +8,8 @@ import {capital, count, flowing} from "/format.js";
 import {effectChart, effectLegend} from "/parts/effect-chart.js";
 import {effectTable} from "/parts/effect-table.js";
 
-const FIRST = 6;
+const MOST_CLEAR = 6;
+const MOST_ALONG = 2;
 
 export const matteredView = {
   rereads: true,
@@ -83,7 +84,7 @@ function anchor(outcome) {
 function section(outcome, sheet, data, tools) {
   const key = outcome.outcome;
   const all = data.open.has(key);
-  const shown = all ? outcome.effects : outcome.effects.slice(0, FIRST);
+  const shown = all ? outcome.effects : surest(outcome);
   const more = outcome.effects.length - shown.length;
   const toggle = () => {
     if (all) {
@@ -99,11 +100,11 @@ function section(outcome, sheet, data, tools) {
       ${outcome.finding ? html`Finding: ${outcome.label}` : capital(outcome.label)}
     </h2>
     <p class="mattered-sentence">${flowing(outcome.sentence)}</p>
-    ${effectChart(outcome, shown, sheet)}
+    ${shown.length > 0 ? effectChart(outcome, shown, sheet) : nothing}
     ${more > 0 || all
       ? html`<button type="button" class="plain" aria-expanded=${all ? "true" : "false"}
           @click=${toggle}>
-          ${all ? "Only the surest" : `Show ${count(more, "less sure change")}`}
+          ${all ? "Only what stands out" : `Show ${count(more, "less sure change")}`}
         </button>`
       : nothing}
     <p class="quiet">${remarks(outcome)}</p>
@@ -112,6 +113,13 @@ function section(outcome, sheet, data, tools) {
       ${effectTable(outcome, sheet)}
     </details>
   </section>`;
+}
+
+// What stands out beside all other changes; without that, what stands out by itself.
+function surest({effects}) {
+  const clear = effects.filter(({standing}) => standing === "clear");
+  const along = effects.filter(({standing}) => standing === "along");
+  return clear.length > 0 ? clear.slice(0, MOST_CLEAR) : along.slice(0, MOST_ALONG);
 }
 
 function remarks(outcome) {

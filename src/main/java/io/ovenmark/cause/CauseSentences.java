@@ -141,7 +141,8 @@ public final class CauseSentences {
     if (gauge.isWords()) {
       return evidence.speech() == Speech.FOR
           ? shown(gauge, later) + ", was " + shown(gauge, earlier)
-          : shown(gauge, later) + ", " + (isKnown(gauge, earlier) ? "the same" : "not known before");
+          : shown(gauge, later) + ", "
+              + (isKnown(gauge, earlier) ? "the same" : "not known before");
     }
     if (evidence.speech() == Speech.UNKNOWN) {
       return shown(gauge, later) + ", change not known (" + shown(gauge, earlier) + " before)";

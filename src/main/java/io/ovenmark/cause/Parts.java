@@ -236,7 +236,8 @@ final class Parts {
             .map(change -> change.label())
             .distinct()
             .collect(Collectors.toList());
-    if (names.isEmpty() || Recipe.stages(earlier.formula()).equals(Recipe.stages(later.formula()))) {
+    if (names.isEmpty()
+        || Recipe.stages(earlier.formula()).equals(Recipe.stages(later.formula()))) {
       return;
     }
     List<BakeSetting> before = earlier.formula().bake();

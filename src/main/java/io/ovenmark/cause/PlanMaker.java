@@ -39,7 +39,8 @@ final class PlanMaker {
   Plan plan(String title, List<List<Part>> bundles, List<String> names) {
     List<Factor> factors = new ArrayList<>();
     for (int i = 0; i < bundles.size(); i++) {
-      factors.add(factor(bundles.get(i), names.isEmpty() ? Optional.empty() : Optional.of(names.get(i))));
+      Optional<String> name = names.isEmpty() ? Optional.empty() : Optional.of(names.get(i));
+      factors.add(factor(bundles.get(i), name));
     }
     Factorial design = Factorial.of(bundles.size());
     List<Recipe> recipes = new ArrayList<>();

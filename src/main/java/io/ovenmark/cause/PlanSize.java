@@ -3,8 +3,8 @@ package io.ovenmark.cause;
 /**
  * How much is baked of each setting.
  *
- * @param pieces pieces of each setting, 1 to {@value #MOST_PIECES}; two or more show how much pieces
- *     of one setting differ by chance
+ * @param pieces pieces of each setting, 1 to {@value #MOST_PIECES}; two or more show how much
+ *     pieces of one setting differ by chance
  * @param perTray pieces that a tray takes, 1 to {@value #MOST_PER_TRAY}
  */
 public record PlanSize(int pieces, int perTray) {

@@ -53,7 +53,7 @@ final class WindowSentences {
     String all =
         limits == 1 ? "the limit" : limits == 2 ? "both limits" : "all " + limits + " limits";
     String sure =
-        " That is " + best.sureness().words() + " from " + window.onMap().size() + " pieces: "
+        " With " + window.onMap().size() + " pieces that is " + best.sureness().words() + ": "
             + between(best.low(), best.high()) + ".";
     if (best.chance() < WindowMap.POSSIBLE) {
       return "Nowhere on the map does more than every second piece keep " + all

@@ -146,7 +146,7 @@ final class RankedWords {
     if (!side.counts()) {
       return;
     }
-    String share = start + side.tasters() + " tasters (" + percent(side.share()) + ")";
+    String share = start + count(side.tasters(), "taster") + " (" + percent(side.share()) + ")";
     if (side.drop().isEmpty()) {
       says.add(share + "; what that costs in liking is not known.");
     } else {

@@ -23,7 +23,8 @@ class InquiryTest {
   private static final PlanSize SIZE = new PlanSize(2, 6);
 
   /** Dry at 190 °C, then wet and gummy, then dry and hot and good again. */
-  private static final Baked GOOD = baked(1, bun(180, "190 °C", 25), piece("a", "190 °C", 25, 96, "dry"));
+  private static final Baked GOOD =
+      baked(1, bun(180, "190 °C", 25), piece("a", "190 °C", 25, 96, "dry"));
   private static final Baked BAD =
       baked(
           2,

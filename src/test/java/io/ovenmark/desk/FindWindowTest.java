@@ -95,7 +95,7 @@ class FindWindowTest {
     assertThat(sheet.map()).isNotNull();
     assertThat(sheet.asked().pieces()).isEqualTo("revision");
     assertThat(sheet.summary())
-        .matches("(At|Nowhere).* pieces?( in 10)? .*from 7 pieces: .* in 10\\.");
+        .matches("(At|Nowhere).* pieces?( in 10)? .*With 7 pieces that is .* in 10\\.");
     assertThat(sheet.limits())
         .extracting(WindowViews.LimitView::limit, WindowViews.LimitView::known)
         .containsExactly(

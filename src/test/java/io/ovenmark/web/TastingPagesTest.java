@@ -49,7 +49,7 @@ class TastingPagesTest {
 
       visit.to(page + "/sheet/2");
       says(visit, ".tasting-sheet .caution", "The samples contain");
-      assertThat(visit.text()).doesNotContain("@1", "@2", "Formulas");
+      assertThat(visit.text()).doesNotContain("@1", "@2", "Softer dough");
       looksRight(visit);
       visit.at(".tasting-picks input").nth(1).focus();
       visit.page().keyboard().press("Space");
@@ -70,7 +70,9 @@ class TastingPagesTest {
       looksRight(visit);
       visit.at("dialog .tasting-picks input").nth(2).check();
       visit.at("dialog button.main").click();
-      says(visit, ".tasting-sheets tr:nth-child(2) td:nth-child(3)",
+      says(
+          visit,
+          ".tasting-sheets tr:nth-child(2) td:nth-child(3)",
           tasting.sheets().get(1).codes().get(2));
       looksRight(visit);
 
@@ -90,9 +92,9 @@ class TastingPagesTest {
       visit.at("#kind").selectOption("just-about-right");
       visit.at("#attributes").fill("sweet");
       visit.at("#tasters").fill("none");
-      visit.expectRefusal();
       visit.at(".tasting-form button.main").click();
       says(visit, "#tasters-problem", "A tasting cannot have 0 tasters.");
+      visit.expectRefusal();
       visit.at("#tasters").fill("1");
       visit.at(".tasting-form button.main").click();
       says(visit, ".tasting-results", "0 of 1 sheets answered");
@@ -103,7 +105,7 @@ class TastingPagesTest {
       }
       visit.at("dialog button.main").click();
       says(visit, ".tasting-results", "1 of 1 sheets answered");
-      says(visit, ".tasting-results", "sweet: too little for 1 tasters (100 %)");
+      says(visit, ".tasting-results", "sweet: too little for 1 taster (100 %)");
       visit.page().evaluate("document.querySelectorAll('details').forEach(d => d.open = true)");
       looksRight(visit);
     }
