@@ -91,7 +91,7 @@ function along(share) {
         "Reference",
         share.references.filter((each) => each.along).map((each) => each.formula),
       )}
-      ${share.publications > 0 ? row("Published", [count(share.publications, "revision")]) : nothing}
+      ${row("Published", share.publications > 0 ? [count(share.publications, "revision")] : [])}
       ${row("Written by", people)}
     </dl>
   </section>`;

@@ -23,7 +23,8 @@ export const takeInView = {
     <h1>Take in a formula</h1>
     <p class="say">
       From a bundle that somebody shared: with its history, variants, bakes and photos. Nothing of
-      yours is overwritten, and undo takes it back.
+      yours is overwritten. Undo takes it back; variants that came along stay until you delete their
+      branches.
     </p>
     ${data.failure
       ? html`<div class="refused" role="alert">${refused(data.failure)}</div>`
@@ -111,6 +112,8 @@ async function send(data, tools, file) {
       return;
     }
     data.failure = api.expected(thrown);
+    // The server knows it by its content, the person by its name.
+    data.failure.where = data.failure.where.endsWith(".bundle") ? file.name : data.failure.where;
   }
   data.sending = null;
   tools.redraw();

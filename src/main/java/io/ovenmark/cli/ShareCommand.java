@@ -107,19 +107,22 @@ final class ShareCommand extends WritingCommand {
       out.wrapped(
           each.along()
               ? "  Rebuilt from " + each.formula() + ", which goes along (without its bakes)."
-              : "  Rebuilt from " + each.formula() + ", which stays; its short name is in the file.",
+              : "  Rebuilt from "
+                  + each.formula()
+                  + ", which stays; its short name is in the file.",
           "  ");
     }
     named(
         "Written by",
         share.people().stream()
-            .map(each -> each.email() == null ? each.name() : each.name() + " <" + each.email() + ">")
+            .map(ShareCommand::named)
             .toList(),
         out);
     if (share.commitsLeftOut() > 0) {
       out.line(
-          "  " + Figures.counted(share.commitsLeftOut(), "change", "changes") + " about other things"
-              + " stay.");
+          "  "
+              + Figures.counted(share.commitsLeftOut(), "change", "changes")
+              + " about other things stay, and tastings, which name guests.");
     }
     named("Notes that do not go along as they are", share.notesCut(), out);
     named("Speak of other formulas, and go along as written", share.speaksOfOthers(), out);
@@ -131,6 +134,10 @@ final class ShareCommand extends WritingCommand {
             .map(each -> each.file() + ": " + String.join(", ", each.fields()))
             .toList(),
         out);
+  }
+
+  private static String named(ShareViews.Person person) {
+    return person.email() == null ? person.name() : person.name() + " <" + person.email() + ">";
   }
 
   private static void named(String what, List<String> names, Output out) {

@@ -84,7 +84,8 @@ final class TakeInCommand extends WritingCommand {
                     : "  Theirs came in under the names behind the arrows.");
           }
           named("Edited by hand on disk, and left so", taken.leftAsEditedByHand(), out);
-          out.line("  Take it back with: ovenmark undo");
+          out.line("  Take it back with: ovenmark undo"
+              + (taken.arrival().lines().size() > 1 ? " (the variants stay as branches)" : ""));
         });
     return ExitCode.DONE;
   }

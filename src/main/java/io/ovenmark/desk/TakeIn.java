@@ -2,6 +2,7 @@ package io.ovenmark.desk;
 
 import io.ovenmark.formula.Formula;
 import io.ovenmark.json.UnreadableException;
+import io.ovenmark.notebook.ArrivingFormula;
 import io.ovenmark.notebook.By;
 import io.ovenmark.notebook.ForeignNotebook;
 import io.ovenmark.notebook.IncomingFormula;
@@ -211,7 +212,7 @@ public final class TakeIn {
     };
   }
 
-  private static ShareViews.Arrival view(String slug, IncomingFormula.Expected expected) {
+  private static ShareViews.Arrival view(String slug, ArrivingFormula expected) {
     List<ShareViews.DifferingFile> differing = new ArrayList<>();
     expected
         .differingFoods()

@@ -66,7 +66,10 @@ public final class WaitingBundles {
         }
         if (copied < length) {
           throw new Refusal(
-              Refusal.Reason.INVALID, "bundle", "The bundle did not come in whole.", "Send it again.");
+              Refusal.Reason.INVALID,
+              "bundle",
+              "The bundle did not come in whole.",
+              "Send it again.");
         }
         String id = HexFormat.of().formatHex(digest.digest(), 0, 20);
         Files.move(part, folder.resolve(id + END), StandardCopyOption.ATOMIC_MOVE);
@@ -135,7 +138,10 @@ public final class WaitingBundles {
       return folder.resolve(id + END);
     }
     throw new Refusal(
-        Refusal.Reason.NOT_FOUND, "bundle", "This bundle does not wait any more.", "Send it again.");
+        Refusal.Reason.NOT_FOUND,
+        "bundle",
+        "This bundle does not wait any more.",
+        "Send it again.");
   }
 
   /**

@@ -24,19 +24,27 @@ public final class FormulaNames {
   public static Map<String, Set<String>> of(Notebook notebook) {
     Map<String, Set<String>> names = new TreeMap<>();
     Set<BlobId> seen = new HashSet<>();
-    Set<String> branches = new TreeSet<>(notebook.store().branches(Layout.VARIANTS).keySet());
-    branches.add(Layout.MAIN);
-    for (String branch : branches) {
-      for (Entry entry : notebook.history().newestFirst(branch, Integer.MAX_VALUE)) {
-        Layout.slugIn(Layout.FORMULAS, entry.path())
-            .ifPresent(
-                slug -> {
-                  Set<String> called = names.computeIfAbsent(slug, each -> new TreeSet<>());
-                  entry.blob().filter(seen::add).ifPresent(blob -> add(notebook, called, blob));
-                });
+    for (Entry entry : notebook.history().newestFirst(Layout.MAIN, Integer.MAX_VALUE)) {
+      Layout.slugIn(Layout.FORMULAS, entry.path())
+          .ifPresent(slug -> called(notebook, names, slug, entry, seen));
+    }
+    for (String branch : notebook.store().branches(Layout.VARIANTS).keySet()) {
+      String slug = branch.substring(Layout.VARIANTS.length()).split("/", 2)[0];
+      for (Entry entry : notebook.history().formula(branch, Layout.formula(slug))) {
+        called(notebook, names, slug, entry, seen);
       }
     }
     return names;
+  }
+
+  private static void called(
+      Notebook notebook,
+      Map<String, Set<String>> names,
+      String slug,
+      Entry entry,
+      Set<BlobId> seen) {
+    Set<String> called = names.computeIfAbsent(slug, each -> new TreeSet<>());
+    entry.blob().filter(seen::add).ifPresent(blob -> add(notebook, called, blob));
   }
 
   private static void add(Notebook notebook, Set<String> called, BlobId blob) {

@@ -86,54 +86,14 @@ public final class IncomingFormula {
   }
 
   /**
-   * What comes in.
-   *
-   * @param name the formula's name
-   * @param as its short name here
-   * @param taken whether there is, or was, a formula of that name here already
-   * @param revisions for each line of history how many revisions it has, the main line first
-   * @param bakes how many bakes
-   * @param photos how many photos
-   * @param newFoods short names of foods that are not here yet
-   * @param differingFoods foods that are here with other contents, with the names that theirs would
-   *     get
-   * @param newGoals short names of goals that are not here yet
-   * @param differingGoals goals that are here with other contents, likewise
-   * @param newReferences formulas that it was rebuilt from and that come in too
-   * @param ownReferences such formulas that are here already and stay as they are
-   * @param policyDiffers whether the other notebook works figures out by another rule
-   * @param photosLeftOut paths of pictures that cannot be read
-   * @param photosStripped paths of pictures that told something beside what they show
-   * @param people who wrote
-   * @param seen names everything that a choice rests on
-   */
-  public record Expected(
-      String name,
-      String as,
-      boolean taken,
-      Map<String, Integer> revisions,
-      int bakes,
-      int photos,
-      List<String> newFoods,
-      SortedMap<String, String> differingFoods,
-      List<String> newGoals,
-      SortedMap<String, String> differingGoals,
-      List<String> newReferences,
-      List<String> ownReferences,
-      boolean policyDiffers,
-      List<String> photosLeftOut,
-      List<String> photosStripped,
-      List<String> people,
-      String seen) {}
-
-  /**
    * What was taken in.
    *
    * @param revision its newest revision here
    * @param expected what came in
    * @param leftAsEditedByHand files on disk that were in the way and stayed
    */
-  public record TakenIn(Revision revision, Expected expected, List<String> leftAsEditedByHand) {}
+  public record TakenIn(
+      Revision revision, ArrivingFormula expected, List<String> leftAsEditedByHand) {}
 
   private IncomingFormula(Notebook target, Notebook source, Wish wish) {
     this.target = target;
@@ -163,7 +123,7 @@ public final class IncomingFormula {
    * @return what comes in, and what differs
    * @throws Refusal when there is no such formula, or a file that it rests on cannot be read
    */
-  public static Expected look(Notebook target, Notebook source, Wish wish) {
+  public static ArrivingFormula look(Notebook target, Notebook source, Wish wish) {
     return new IncomingFormula(target, source, wish).expected();
   }
 
@@ -189,7 +149,7 @@ public final class IncomingFormula {
       LongConsumer progress) {
     while (true) {
       IncomingFormula incoming = new IncomingFormula(target, source, wish);
-      Expected expected = incoming.expected();
+      ArrivingFormula expected = incoming.expected();
       if (seen.filter(each -> !each.equals(expected.seen())).isPresent()) {
         throw new Refusal(
             Refusal.Reason.CONFLICT,
@@ -245,7 +205,7 @@ public final class IncomingFormula {
         "Choose another short name for the one that comes in.");
   }
 
-  private void refuseTaken(Expected expected) {
+  private void refuseTaken(ArrivingFormula expected) {
     if (expected.taken()) {
       throw taken();
     }
@@ -259,7 +219,7 @@ public final class IncomingFormula {
         || !target.store().tags(Layout.PUBLISHED + as + "/").isEmpty();
   }
 
-  private void refuseUndecided(Expected expected) {
+  private void refuseUndecided(ArrivingFormula expected) {
     List<String> names = new ArrayList<>(expected.differingFoods().keySet());
     names.addAll(expected.differingGoals().keySet());
     if (names.isEmpty() || wish.differing().isPresent()) {
@@ -272,7 +232,7 @@ public final class IncomingFormula {
         "Say whether to keep your own, or to take theirs in under other names.");
   }
 
-  private Expected expected() {
+  private ArrivingFormula expected() {
     Address main = Address.latest(wish.formula(), Optional.empty());
     FormulaPast.End end = past.ends().get(main);
     past.moments().forEach(moment -> files.incoming(moment.files()));
@@ -299,7 +259,7 @@ public final class IncomingFormula {
                     Address.latest(as, line.variant()).line(), source.nextNumber(line) - 1));
     boolean policy = !source.at(source.head(Layout.MAIN)).settings().policy()
         .equals(own.settings().policy());
-    return new Expected(
+    return new ArrivingFormula(
         formula.name(),
         as,
         isTaken(),
@@ -356,7 +316,7 @@ public final class IncomingFormula {
         .toList();
   }
 
-  private Chronicle told(Expected expected, By by) {
+  private Chronicle told(ArrivingFormula expected, By by) {
     Retelling retelling =
         new Retelling(
             past,
@@ -377,7 +337,7 @@ public final class IncomingFormula {
   }
 
   /** What stays of the newest files beside the own ones. */
-  private SortedMap<String, BlobId> here(SortedMap<String, BlobId> now, Expected expected) {
+  private SortedMap<String, BlobId> here(SortedMap<String, BlobId> now, ArrivingFormula expected) {
     SortedMap<String, BlobId> kept = new TreeMap<>();
     now.forEach(
         (path, blob) -> {
@@ -409,7 +369,7 @@ public final class IncomingFormula {
     return kept;
   }
 
-  private static Formula renamed(Formula formula, Expected expected) {
+  private static Formula renamed(Formula formula, ArrivingFormula expected) {
     return formula
         .withLines(
             formula.lines().stream()
@@ -424,7 +384,7 @@ public final class IncomingFormula {
             formula.goal().map(goal -> expected.differingGoals().getOrDefault(goal, goal)));
   }
 
-  private String message(Expected expected) {
+  private String message(ArrivingFormula expected) {
     StringBuilder said = new StringBuilder("Take in " + expected.name());
     boolean theirs = wish.differing().equals(Optional.of(Differing.TAKE_THEIRS));
     Map<String, String> differing = new TreeMap<>(expected.differingFoods());

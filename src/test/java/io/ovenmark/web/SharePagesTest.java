@@ -72,7 +72,7 @@ class SharePagesTest {
       press(visit, "Take it in");
       visit.page().waitForURL("**/formulas/" + BUN);
       visit.settled();
-      assertThat(visit.text()).contains("Softer dough");
+      assertThat(visit.text()).contains("Took in Seeded lupin bun as " + BUN + "@");
       visit.to("/take-in").at("#bundle").setInputFiles(file(bundle));
       visit.at("#take-as-problem:not([hidden])").waitFor();
       visit.at("#take-as").fill("harbour-bun");
