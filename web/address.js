@@ -118,6 +118,12 @@ export function causesPage(address, {finding, pieces, tray} = {}) {
   return `/causes/${address}${query.size > 0 ? "?" + query : ""}`;
 }
 
+/** The page of a revision's label; chosen are the choices made there, empty ones left out. */
+export function labelPage(address, chosen = {}) {
+  const stated = Object.entries(chosen).filter(([, value]) => value);
+  return `/label/${address}` + written(new URLSearchParams(stated));
+}
+
 /** The page that carries the main line's improvements into a variant. */
 export function carryPage(formula, variant) {
   return `/carry/${formula}/${variant}`;

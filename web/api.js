@@ -174,6 +174,7 @@ export const filtered = (line, filter, signal) =>
   ask("timeline/filter", {line, ...filter}, signal);
 export const trends = (line, figures, pins, signal) =>
   ask("trends", {line, figures: figures.join(","), ...pins}, signal);
+export const label = (address, chosen, signal) => ask("label", {address, ...chosen}, signal);
 export const search = (filter, formula, signal) => ask("search", {...filter, formula}, signal);
 export const bakeStart = (address, signal) => ask("bake/start", {address}, signal);
 export const bakeForm = (formula, id, units, signal) =>

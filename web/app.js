@@ -85,6 +85,10 @@ const routes = [
     /^\/card\/(?<address>[^/]+(?:\/[^/]+)?)$/,
     () => import("/views/card.js").then((m) => m.cardView),
   ],
+  [
+    /^\/label\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/label.js").then((m) => m.labelView),
+  ],
   [/^\/beside$/, () => import("/views/photos.js").then((m) => m.besideView)],
   [
     /^\/causes\/(?<address>[^/]+(?:\/[^/]+)?)$/,

@@ -3,7 +3,14 @@
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
 import {order} from "/api.js";
-import {carryPage, formulaPage, print as printed, short, worksheetPage} from "/address.js";
+import {
+  carryPage,
+  formulaPage,
+  labelPage,
+  print as printed,
+  short,
+  worksheetPage,
+} from "/address.js";
 import {count, flowing, moment} from "/format.js";
 import {actDialog} from "/parts/act-dialog.js";
 import {choiceField, textField} from "/parts/fields.js";
@@ -56,6 +63,7 @@ export function revisionActs(subject, tools) {
     </button>
     <a class="button" href="/record/${subject.address}">Record a bake of ${name}</a>
     <a class="button" href="/card/${subject.address}">Card of ${name}</a>
+    <a class="button" href=${labelPage(subject.address)}>Label figures of ${name}</a>
     <a class="button" href="/share/${subject.formula}">Share the formula</a>
     <details>
       <summary>Restore, publish, fork, carry over, undo</summary>

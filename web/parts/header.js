@@ -6,7 +6,7 @@ import * as api from "/api.js";
 import {notebookPrefers} from "/preferences.js";
 
 const BELONGS = {
-  "/": /^\/(formulas|worksheet|bakes|drafts|carry)\/|^\/(begin|beside)$/,
+  "/": /^\/(formulas|worksheet|bakes|drafts|carry|label|card|story|share)\/|^\/(begin|beside)$/,
   "/pantry": /^\/(new-food|food-table)$/,
   "/goals": /^\/new-goal$/,
 };

@@ -41,6 +41,7 @@ import picocli.CommandLine.Spec;
       RebuildCommand.class,
       CausesCommand.class,
       MatteredCommand.class,
+      LabelCommand.class,
       FindCommand.class,
       CardCommand.class,
       VariantCommand.class,

@@ -4,6 +4,7 @@ import io.ovenmark.bake.Bake;
 import io.ovenmark.bake.Photo;
 import io.ovenmark.bake.Piece;
 import io.ovenmark.measure.Quoting;
+import io.ovenmark.measure.ShownUnits;
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.Revision;
@@ -140,8 +141,12 @@ public final class MakeCard {
             shown,
             Optional.of(revision.time().toLocalDate().toString()),
             picture,
-            Cautions.of(sheet.worksheet()));
+            Cautions.of(sheet.worksheet(), bakes, units(choices)));
     return new Made(CardMaker.of(sheet.worksheet(), facts, choices), choices, photo, all);
+  }
+
+  private static ShownUnits units(CardChoices choices) {
+    return ShownUnits.of(Optional.of(choices.masses().unit()), Optional.empty());
   }
 
   private static CardChoices choices(CardOrder order) {

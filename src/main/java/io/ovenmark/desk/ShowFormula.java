@@ -195,7 +195,7 @@ public final class ShowFormula {
         sheet.goal().map(check -> GoalViews.view(check, desk.units())).orElse(null),
         worksheet.allergens().stream().map(Allergen::key).toList(),
         worksheet.allergensUnknownIn(),
-        Cautions.of(worksheet),
+        Cautions.of(worksheet, bakes, desk.units()),
         desk.views(bakes),
         CostViews.of(worksheet));
   }

@@ -132,7 +132,8 @@ public final class Viewer implements AutoCloseable {
         new ReplaceArea(desk, opening.by()),
         new CauseArea(desk, opening),
         new NotebookArea(desk, opening),
-        new TastingArea(desk, opening));
+        new TastingArea(desk, opening),
+        new LabelArea(desk));
   }
 
   private static void configure(

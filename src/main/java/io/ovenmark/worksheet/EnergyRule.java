@@ -34,9 +34,7 @@ public enum EnergyRule {
   private static final double CARBOHYDRATE = 4;
   private static final double ALCOHOL = 7;
   private static final double SOLUBLE_FIBRE_US = 2;
-  private static final double FIBRE_EU = 2;
   private static final double ALLULOSE_US = 0.4;
-  private static final double POLYOL_EU = 2.4;
   private static final double GREATEST_POLYOL_US = 3.0;
   private static final String ERYTHRITOL = "erythritol";
   private static final Map<String, Double> POLYOLS_US =
@@ -52,6 +50,21 @@ public enum EnergyRule {
 
   /** What carbohydrate by difference leaves open when the proximates nearly sum to 100 g. */
   private static final double BALANCE_ROUNDING_GRAMS = 0.1;
+
+  /** Kilojoules of a kilocalorie; Regulation (EU) No 1169/2011 keeps sums of their own instead. */
+  private static final double KILOJOULES = 4.184;
+
+  /** Annex XIV of Regulation (EU) No 1169/2011, for a gram. */
+  private record European(
+      double protein,
+      double fat,
+      double carbohydrate,
+      double alcohol,
+      double fibre,
+      double polyol) {
+    static final European KILOCALORIES = new European(4, 9, 4, 7, 2, 2.4);
+    static final European KILOJOULES = new European(17, 37, 17, 29, 8, 10);
+  }
 
   private final String key;
 
@@ -103,20 +116,36 @@ public enum EnergyRule {
     if (this == FOODS) {
       return n.get(Nutrient.ENERGY);
     }
+    if (this == EU_FACTORS) {
+      return european(food, European.KILOCALORIES);
+    }
     Quantity carbohydrate = n.get(Nutrient.CARBOHYDRATE);
-    Quantity fibre = n.get(Nutrient.FIBRE).noMoreThan(carbohydrate);
-    Quantity polyols = n.get(Nutrient.POLYOLS).noMoreThan(carbohydrate);
-    Quantity allulose = n.get(Nutrient.ALLULOSE).noMoreThan(carbohydrate);
-    Quantity fixed =
-        n.get(Nutrient.PROTEIN)
-            .times(PROTEIN)
-            .plus(n.get(Nutrient.FAT).times(FAT))
-            .plus(alcohol(n).times(ALCOHOL));
-    Quantity rest =
-        this == US_FACTORS
-            ? us(food, carbohydrate, fibre, polyols, allulose)
-            : eu(food, carbohydrate, fibre, polyols);
-    return fixed.plus(rest).notNegative();
+    return n.get(Nutrient.PROTEIN)
+        .times(PROTEIN)
+        .plus(n.get(Nutrient.FAT).times(FAT))
+        .plus(alcohol(n).times(ALCOHOL))
+        .plus(
+            us(
+                food,
+                carbohydrate,
+                n.get(Nutrient.FIBRE).noMoreThan(carbohydrate),
+                n.get(Nutrient.POLYOLS).noMoreThan(carbohydrate),
+                n.get(Nutrient.ALLULOSE).noMoreThan(carbohydrate)))
+        .notNegative();
+  }
+
+  /**
+   * Energy of 100 g of a food in kilojoules. By the EU factors it is a sum of its own (protein 17,
+   * fat 37, carbohydrate 17, polyols 10, erythritol 0, fibre 8, alcohol 29), never converted; by
+   * the other rules it is 4.184 times the kilocalories.
+   *
+   * @param food the food
+   * @return kJ, possibly bounded or unknown
+   */
+  public Quantity kilojoulesPer100g(Food food) {
+    return this == EU_FACTORS
+        ? european(food, European.KILOJOULES)
+        : energyPer100g(food).times(KILOJOULES);
   }
 
   /** Carbohydrate at 4 less what each special part falls short of 4; keeps the bounds tight. */
@@ -141,17 +170,28 @@ public enum EnergyRule {
         : fibre.times(Quantity.between(CARBOHYDRATE - SOLUBLE_FIBRE_US, CARBOHYDRATE));
   }
 
-  private static Quantity eu(
-      Food food, Quantity carbohydrate, Quantity fibre, Quantity polyols) {
+  private static Quantity european(Food food, European factors) {
+    Nutrients n = food.per100g();
+    Quantity carbohydrate = n.get(Nutrient.CARBOHYDRATE);
+    Quantity fibre = n.get(Nutrient.FIBRE).noMoreThan(carbohydrate);
+    Quantity polyols = n.get(Nutrient.POLYOLS).noMoreThan(carbohydrate);
     Optional<String> kind = polyol(food);
+    double full = factors.carbohydrate();
     Quantity shortfall =
         kind.isPresent()
-            ? Quantity.known(CARBOHYDRATE - (kind.get().equals(ERYTHRITOL) ? 0 : POLYOL_EU))
-            : Quantity.between(CARBOHYDRATE - POLYOL_EU, CARBOHYDRATE);
-    return carbohydrate
-        .times(CARBOHYDRATE)
-        .minus(fibre.times(CARBOHYDRATE - FIBRE_EU))
-        .minus(polyols.times(shortfall))
+            ? Quantity.known(full - (kind.get().equals(ERYTHRITOL) ? 0 : factors.polyol()))
+            : Quantity.between(full - factors.polyol(), full);
+    Quantity rest =
+        carbohydrate
+            .times(full)
+            .minus(fibre.times(full - factors.fibre()))
+            .minus(polyols.times(shortfall))
+            .notNegative();
+    return n.get(Nutrient.PROTEIN)
+        .times(factors.protein())
+        .plus(n.get(Nutrient.FAT).times(factors.fat()))
+        .plus(alcohol(n).times(factors.alcohol()))
+        .plus(rest)
         .notNegative();
   }
 

@@ -1,8 +1,10 @@
 package io.ovenmark.worksheet;
 
 import io.ovenmark.measure.Quantity;
+import io.ovenmark.pantry.Food;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * The composition of parts weighed together, where the mass of some parts may be unknown. Total and
@@ -51,6 +53,39 @@ final class Mixture {
    */
   Macros per100g() {
     return Macros.of(this::per100g);
+  }
+
+  /**
+   * One figure of 100 g of lines weighed together, by the same rule.
+   *
+   * @param lines the lines
+   * @param per100g what 100 g of a food hold
+   * @return unknown when there is nothing
+   */
+  static Quantity per100g(List<WorksheetLine> lines, Function<Food, Quantity> per100g) {
+    double low = 0;
+    double high = 0;
+    double grams = 0;
+    double least = Double.POSITIVE_INFINITY;
+    double most = 0;
+    for (WorksheetLine line : lines) {
+      Quantity part = line.food().map(per100g).orElse(Quantity.UNKNOWN);
+      double hundreds = line.grams().low() / 100;
+      if (hundreds > 0) {
+        grams += line.grams().low();
+        low += part.low() * hundreds;
+        high += part.high() * hundreds;
+      }
+      if (line.grams().high() > line.grams().low()) {
+        least = Math.min(least, part.low());
+        most = Math.max(most, part.high());
+      }
+    }
+    if (grams > 0) {
+      least = Math.min(least, low * 100 / grams);
+      most = Math.max(most, high * 100 / grams);
+    }
+    return least <= most ? Quantity.between(least, most) : Quantity.UNKNOWN;
   }
 
   /**

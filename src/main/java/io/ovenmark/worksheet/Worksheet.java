@@ -125,7 +125,7 @@ public record Worksheet(
       }
     }
 
-    double kept = 1 - formula.yield().handlingLossPercent().orElse(0) / 100;
+    double kept = kept(formula);
     OptionalDouble stated = formula.yield().doughPerPieceGrams();
     Quantity dough = batch.times(kept);
     Quantity pieces = pieces(formula, dough);
@@ -222,6 +222,40 @@ public record Worksheet(
       case BAKED_PER_PIECE -> bakedPerPieceGrams;
       default -> macros.get(basis).get(figure);
     };
+  }
+
+  /**
+   * A figure that the worksheet does not keep, worked out in the same way as the macros are.
+   *
+   * <pre>{@code
+   * sheet.sum(food -> food.per100g().get(Nutrient.CALCIUM)).get(Basis.PIECE)
+   * }</pre>
+   *
+   * @param per100g what 100 g of a food hold of it, possibly unknown
+   * @return the figure for each basis
+   */
+  public Map<Basis, Quantity> sum(Function<Food, Quantity> per100g) {
+    Quantity total = Quantity.ZERO;
+    for (WorksheetLine line : lines) {
+      Quantity part = line.food().map(per100g).orElse(Quantity.UNKNOWN);
+      total = total.plus(part.times(line.grams().dividedBy(100)));
+    }
+    Quantity dough = Mixture.per100g(lines, per100g);
+    OptionalDouble stated = formula.yield().doughPerPieceGrams();
+    Map<Basis, Quantity> sums = new EnumMap<>(Basis.class);
+    sums.put(Basis.BATCH, total);
+    sums.put(
+        Basis.PIECE,
+        stated.isPresent()
+            ? dough.times(Quantity.known(stated.getAsDouble() / 100))
+            : total.times(kept(formula)).dividedBy(pieces));
+    sums.put(Basis.DOUGH_100_G, dough);
+    sums.put(Basis.BAKED_100_G, dough.dividedBy(bakedYield.share()));
+    return sums;
+  }
+
+  private static double kept(Formula formula) {
+    return 1 - formula.yield().handlingLossPercent().orElse(0) / 100;
   }
 
   /**

@@ -74,6 +74,7 @@ class ContractTest {
         "window",
         new FindWindow(desk).call(bun.at(3), WindowOrder.of("dough", "crust 2 to 3", "not dry")));
     ANSWERS.put("tasting", tasting(desk));
+    ANSWERS.put("label", new ShowLabel(desk).call(bun.at(2), LabelChoices.USUAL));
     By by = bench.fixture().by();
     ANSWERS.put(
         "share",

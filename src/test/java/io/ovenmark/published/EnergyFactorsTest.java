@@ -52,6 +52,18 @@ class EnergyFactorsTest {
     assertKcal(rule, food(figures, polyol), kcal);
   }
 
+  /** Annex XIV in kilojoules: a sum of its own, 1818 kJ beside 439 kcal, 1625 beside 390. */
+  @ParameterizedTest
+  @CsvSource({
+    "15 35 40 8 2 20 0 0, erythritol, 1818",
+    "10 20 55 5 4 25 0 0, maltitol, 1625",
+    "0 0 0 0 0 0 0 10, , 290",
+  })
+  void kilojoulesAreASumOfTheirOwn(String figures, String polyol, double kilojoules) {
+    Quantity value = EnergyRule.EU_FACTORS.kilojoulesPer100g(food(figures, polyol));
+    assertThat(value.value().orElseThrow()).isCloseTo(kilojoules, within(1e-9));
+  }
+
   /** 21 CFR 101.9(c)(1)(i)(F), from memory. */
   @ParameterizedTest
   @CsvSource({
