@@ -165,6 +165,8 @@ export const goalStandings = (signal) => ask("goals/standing", {}, signal);
 export const notebook = (signal) => ask("notebook", {}, signal);
 export const kitchen = (signal) => ask("kitchen", {}, signal);
 export const phone = (signal) => ask("phone", {}, signal);
+export const share = (formula, chosen, signal) => ask("share", {formula, ...chosen}, signal);
+export const takeInLimits = (signal) => ask("take-in/limits", {}, signal);
 export const task = (id, signal) => ask("task", {task: id}, signal);
 export const spine = (line, signal) => ask("timeline/spine", {line}, signal);
 export const rows = (of, signal) => ask("timeline/rows", {of: of.join(",")}, signal);

@@ -28,6 +28,8 @@ const routes = [
     () => import("/views/preferences.js").then((m) => m.preferencesView),
   ],
   [/^\/$/, () => import("/views/formulas.js").then((m) => m.formulasView)],
+  [/^\/take-in$/, () => import("/views/take-in.js").then((m) => m.takeInView)],
+  [/^\/share\/(?<formula>[^/]+)$/, () => import("/views/share.js").then((m) => m.shareView)],
   [/^\/begin$/, () => import("/views/begin.js").then((m) => m.beginView)],
   [
     /^\/carry\/(?<formula>[^/]+)\/(?<variant>[^/]+)$/,

@@ -64,6 +64,7 @@ export function revisionActs(subject, tools) {
     <a class="button" href="/record/${subject.address}">Record a bake of ${name}</a>
     <a class="button" href="/card/${subject.address}">Card of ${name}</a>
     <a class="button" href=${labelPage(subject.address)}>Label figures of ${name}</a>
+    <a class="button" href="/share/${subject.formula}">Share the formula</a>
     <details>
       <summary>Restore, publish, fork, carry over, undo</summary>
       <div class="more-acts">

@@ -49,6 +49,9 @@ export const beginView = {
         )}
       </ul>
     </nav>
+    <p class="quiet">
+      One that somebody shared with you: <a href="/take-in">take in a bundle</a>.
+    </p>
     <form
       novalidate
       @submit=${(event) => {

@@ -42,6 +42,7 @@ export const notebookView = {
         ${count(page.foods, "food")}, ${count(page.goals, "goal")}, in
         <code>${page.folder}</code>
       </p>
+      <p><a href="/take-in">Take in a formula from a bundle</a></p>
       ${formState(form, "the settings")}
       <div class="columns kitchen-columns">
         <div @focusout=${() => drawAgain(form)}>

@@ -53,6 +53,8 @@ import picocli.CommandLine.Spec;
       PantryCommand.class,
       RestoreCommand.class,
       PublishCommand.class,
+      ShareCommand.class,
+      TakeInCommand.class,
       UndoCommand.class,
       CheckCommand.class,
       CompletionCommand.class

@@ -83,7 +83,7 @@ public final class Refusals {
       case NAME_TAKEN -> Refusal.Reason.EXISTS;
       case LOCKED, OPERATION_IN_PROGRESS, CHECKED_OUT, REFUSED, DISK ->
           Refusal.Reason.NOT_WRITABLE;
-      case PATH_OUTSIDE, NOT_A_FILE, BAD_NAME, BAD_MESSAGE -> Refusal.Reason.INVALID;
+      case PATH_OUTSIDE, NOT_A_FILE, BAD_NAME, BAD_MESSAGE, BAD_BUNDLE -> Refusal.Reason.INVALID;
     };
   }
 }

@@ -57,7 +57,8 @@ public final class LastChange {
     requireNonNull(line, "line");
     CommitId head = notebook.head(line.branch());
     CommitFacts facts = notebook.store().facts(head);
-    Optional<CommitId> before = facts.parents().stream().findFirst();
+    Optional<CommitId> before =
+        IncomingFormula.before(notebook, facts).or(() -> facts.parents().stream().findFirst());
     if (before.isEmpty() || notebook.at(before.get()).blob(Layout.SETTINGS).isEmpty()) {
       throw nothing(line, "There is no change before the beginning of the notebook.");
     }

@@ -21,8 +21,12 @@ final class Revisions {
   private static final Pattern COMMIT = Pattern.compile("[0-9a-f]{7,40}");
 
   /** Trailers that are read by this program and not shown as a part of the note. */
-  private static final Set<String> OWN_TRAILERS =
-      Set.of(FormulaWriter.RESTORES, VariantWriter.CARRIES, RecordWriter.UNDOES);
+  static final Set<String> OWN_TRAILERS =
+      Set.of(
+          FormulaWriter.RESTORES,
+          VariantWriter.CARRIES,
+          RecordWriter.UNDOES,
+          IncomingFormula.TAKES_IN);
 
   private final GitStore store;
   private final History history;

@@ -22,6 +22,8 @@ final class Site {
           "/",
           "/search",
           "/begin",
+          "/take-in",
+          "/share/{formula}",
           "/carry/{formula}/{variant}",
           "/formulas/{formula}",
           "/worksheet/{formula}",

@@ -125,6 +125,7 @@ public final class Viewer implements AutoCloseable {
         new WindowArea(desk),
         new PhotoArea(desk, opening),
         new BeginArea(desk),
+        new ShareArea(desk, opening),
         new ActsArea(desk, opening),
         new PantryArea(desk, opening),
         new GoalArea(desk, opening),

@@ -29,6 +29,7 @@ class HelpTest {
         Files.readString(made.resolve("formulas/seeded-lupin-bun.json"))
             .replace("\"180 g\"", "\"184 g\"");
     Files.writeString(made.resolve("edited.json"), edited, StandardCharsets.UTF_8);
+    new Bench(made).must("share", "seeded-lupin-bun", "bun.bundle");
     Files.write(made.resolve("tray.jpg"), Pictures.jpeg(Pictures.corners(60, 40)));
     Path table = Files.createDirectory(made.resolve("sr28"));
     for (String file : List.of("FOOD_DES.txt", "NUT_DATA.txt", "WEIGHT.txt")) {

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import io.ovenmark.bake.Piece;
 import io.ovenmark.bake.PieceText;
 import io.ovenmark.notebook.Address;
+import io.ovenmark.notebook.By;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -74,6 +75,14 @@ class ContractTest {
         new FindWindow(desk).call(bun.at(3), WindowOrder.of("dough", "crust 2 to 3", "not dry")));
     ANSWERS.put("tasting", tasting(desk));
     ANSWERS.put("label", new ShowLabel(desk).call(bun.at(2), LabelChoices.USUAL));
+    By by = bench.fixture().by();
+    ANSWERS.put(
+        "share",
+        new ShareFormula(desk).preview("seeded-lupin-bun", ShareFormula.Choice.USUAL, by));
+    Path bundle = temporary.resolve("bun.bundle");
+    new ShareFormula(desk)
+        .bundle("seeded-lupin-bun", ShareFormula.Choice.USUAL, bundle, by, Progress.UNWATCHED);
+    ANSWERS.put("take-in", new TakeIn(desk).look(bundle, TakeIn.Choice.NONE, Progress.UNWATCHED));
   }
 
   @AfterAll

@@ -55,10 +55,12 @@ public final class GitStore implements AutoCloseable {
   private final Refs refs;
   private final Writer writer;
   private final Path directory;
+  private final Duration patience;
 
   private GitStore(Repository repository, Path directory, Duration patience) {
     this.repository = repository;
     this.directory = directory;
+    this.patience = patience;
     this.objects = new StoredObjects(repository);
     this.refs = new Refs(repository, patience);
     this.writer = new Writer(repository, objects, refs, patience);
@@ -413,6 +415,12 @@ public final class GitStore implements AutoCloseable {
    */
   public List<Damage> verify(LongConsumer progress) {
     return Faults.guard("the notebook", () -> Verification.run(repository, progress));
+  }
+
+  /** What takes in a history from elsewhere. */
+  Intake intake() {
+    Path own = repository.getDirectory().toPath().resolve(Writer.OWN_FOLDER);
+    return new Intake(repository, objects, refs, writer, own, patience);
   }
 
   /** Closes the repository. */

@@ -18,17 +18,27 @@ import org.eclipse.jgit.lib.ObjectId;
  * @param ref the full name of the branch or tag
  * @param target the id it is to get, all zeros to delete it
  * @param files the files of the work tree that follow; none unless the branch is checked out
+ * @param others branches and tags to be made once the branch has moved
  */
-record Pending(String ref, ObjectId target, List<FileChange> files) {
+record Pending(String ref, ObjectId target, List<FileChange> files, List<NewRef> others) {
   private static final String NAME = "pending";
   private static final String FIRST_LINE = "ovenmark pending 1";
   private static final String LAST_LINE = "end";
+  private static final String OTHER = "also ";
 
   /** One file before and after; empty where it does not exist. */
   record FileChange(String path, Optional<BlobId> before, Optional<BlobId> after) {}
 
+  /** A branch or tag that is to be made, with its full name. */
+  record NewRef(String ref, ObjectId target) {}
+
   Pending {
     files = List.copyOf(files);
+    others = List.copyOf(others);
+  }
+
+  Pending(String ref, ObjectId target, List<FileChange> files) {
+    this(ref, target, files, List.of());
   }
 
   static boolean exists(Path folder) {
@@ -50,11 +60,16 @@ record Pending(String ref, ObjectId target, List<FileChange> files) {
     }
     try {
       List<FileChange> files = new ArrayList<>();
+      List<NewRef> others = new ArrayList<>();
       for (String line : lines.subList(3, last)) {
         String[] parts = line.split(" ", 3);
+        if (line.startsWith(OTHER)) {
+          others.add(new NewRef(parts[2], ObjectId.fromString(parts[1])));
+          continue;
+        }
         files.add(new FileChange(parts[2], blob(parts[0]), blob(parts[1])));
       }
-      return Optional.of(new Pending(lines.get(1), ObjectId.fromString(lines.get(2)), files));
+      return Optional.of(new Pending(lines.get(1), ObjectId.fromString(lines.get(2)), files, others));
     } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
       return Optional.empty();
     }
@@ -64,6 +79,10 @@ record Pending(String ref, ObjectId target, List<FileChange> files) {
     StringBuilder text = new StringBuilder();
     text.append(FIRST_LINE).append('\n').append(ref).append('\n');
     text.append(target.name()).append('\n');
+    for (NewRef other : others) {
+      text.append(OTHER).append(other.target().name()).append(' ').append(other.ref());
+      text.append('\n');
+    }
     for (FileChange file : files) {
       text.append(name(file.before())).append(' ').append(name(file.after())).append(' ');
       text.append(file.path()).append('\n');

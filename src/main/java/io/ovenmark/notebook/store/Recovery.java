@@ -1,6 +1,7 @@
 package io.ovenmark.notebook.store;
 
 import io.ovenmark.notebook.store.Pending.FileChange;
+import io.ovenmark.notebook.store.Pending.NewRef;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.DirectoryStream;
@@ -53,6 +54,7 @@ final class Recovery {
     Optional<Pending> pending = Pending.read(folder);
     if (pending.isPresent()) {
       releaseRef(pending.get());
+      makeOthers(pending.get());
       follow(pending.get());
     }
     Pending.remove(folder);
@@ -99,6 +101,22 @@ final class Recovery {
         && Files.exists(packed)
         && StaleFile.staysUnchanged(packed, patience)) {
       Files.deleteIfExists(packed);
+    }
+  }
+
+  /** Makes the branches and tags that belong to a branch that did move. */
+  private void makeOthers(Pending pending) throws IOException {
+    if (pending.others().isEmpty()) {
+      return;
+    }
+    for (NewRef other : pending.others()) {
+      releaseRef(new Pending(other.ref(), other.target(), List.of()));
+    }
+    CommitId target = new CommitId(pending.target().name());
+    Optional<CommitId> head = refs.head(pending.ref());
+    if (head.isPresent() && objects.isAncestor(target, head.get())) {
+      CommitFacts facts = objects.facts(target);
+      Intake.makeOthers(refs, pending.others(), Writer.ident(facts.author(), facts.time()));
     }
   }
 

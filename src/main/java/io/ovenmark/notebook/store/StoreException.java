@@ -31,6 +31,8 @@ public final class StoreException extends RuntimeException {
     BAD_MESSAGE,
     /** An abbreviated commit id that fits several commits. */
     AMBIGUOUS,
+    /** A bundle from somebody else that is damaged, incomplete, too large or none. */
+    BAD_BUNDLE,
     /** Another program holds a lock file of the repository. */
     LOCKED,
     /** A merge, rebase, cherry-pick or revert of native Git is under way. */

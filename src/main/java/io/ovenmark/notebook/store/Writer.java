@@ -37,7 +37,7 @@ import org.eclipse.jgit.revwalk.RevWalk;
  * seen by anybody; after it everything can be finished by the next one who comes.
  */
 final class Writer {
-  private static final String OWN_FOLDER = "ovenmark";
+  static final String OWN_FOLDER = "ovenmark";
 
   private final Repository repository;
   private final StoredObjects objects;
@@ -139,7 +139,7 @@ final class Writer {
   }
 
   /** Moves a branch; if it did not move, takes back what was written down. */
-  private boolean moved(
+  boolean moved(
       String ref, Optional<ObjectId> expected, AnyObjectId target, PersonIdent who, String why)
       throws IOException {
     boolean moved = false;
@@ -266,7 +266,7 @@ final class Writer {
     return moved;
   }
 
-  private WriteLock lock() throws IOException {
+  WriteLock lock() throws IOException {
     Files.createDirectories(folder);
     return WriteLock.take(shared, patience);
   }
@@ -336,11 +336,11 @@ final class Writer {
                     && edit.kind() != HandEdit.Kind.UNREADABLE);
   }
 
-  private Recovery recovery() {
+  Recovery recovery() {
     return new Recovery(repository, refs, objects, folder, patience);
   }
 
-  private void refuseDuringOperation(String ref, boolean shown) throws IOException {
+  void refuseDuringOperation(String ref, boolean shown) throws IOException {
     if (repository.isBare()) {
       return;
     }

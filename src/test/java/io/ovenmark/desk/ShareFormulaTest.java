@@ -1,0 +1,284 @@
+package io.ovenmark.desk;
+
+import static io.ovenmark.desk.ShareBench.BUN;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import io.ovenmark.desk.ShareFormula.Choice;
+import io.ovenmark.notebook.Address;
+import io.ovenmark.notebook.Notebook;
+import io.ovenmark.notebook.Refusal;
+import io.ovenmark.notebook.Revision;
+import io.ovenmark.notebook.store.RepositoryFixture;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ShareFormulaTest {
+  private static final Address LINE = Address.parse(BUN);
+
+  @TempDir Path temporary;
+  private ShareBench bench;
+  private RepositoryFixture git;
+
+  @BeforeEach
+  void begin() throws IOException {
+    bench = new ShareBench(Files.createDirectories(temporary.resolve("own")));
+    git = bench.fixture().repository();
+  }
+
+  @AfterEach
+  void end() {
+    bench.close();
+  }
+
+  private Path bundle(Choice choice) {
+    Path file = temporary.resolve("bun.bundle");
+    new ShareFormula(bench.desk())
+        .bundle(BUN, choice, file, bench.fixture().by(), Progress.UNWATCHED);
+    return file;
+  }
+
+  private Path cloned(Choice choice) {
+    Path file = bundle(choice);
+    Path clone = temporary.resolve("clone");
+    assertThat(git.gitIn(temporary, "clone", file.toString(), clone.toString()))
+        .doesNotContain("warning");
+    return clone;
+  }
+
+  private Path folder(Choice choice) {
+    Path folder = temporary.resolve("shared");
+    new ShareFormula(bench.desk())
+        .folder(BUN, choice, folder, bench.fixture().by(), Progress.UNWATCHED);
+    return folder;
+  }
+
+  /** The revisions of a line in words, without the ids of commits. */
+  private static List<String> told(Notebook notebook, String line) {
+    return notebook.revisions(Address.parse(line)).stream()
+        .map(
+            each ->
+                String.join(
+                    " | ",
+                    each.address().toString(),
+                    each.blob().hex(),
+                    each.note(),
+                    each.details(),
+                    each.author().name(),
+                    each.time().toString()))
+        .toList();
+  }
+
+  /** The figures of every revision, and of the latest with the foods of today. */
+  static List<String> figures(Desk desk, String line) {
+    List<String> figures = new ArrayList<>();
+    Address address = Address.parse(line);
+    for (Revision each : desk.notebook().revisions(address)) {
+      figures.add(figuresOf(new ShowFormula(desk).call(each.address())));
+    }
+    figures.add(figuresOf(new ShowFormula(desk).call(address)));
+    return figures;
+  }
+
+  private static String figuresOf(Views.FormulaSheet sheet) {
+    return Json.compact(List.of(sheet.lines(), sheet.macros(), sheet.ratios(), sheet.unknowns()))
+        + Json.compact(sheet.bakes().stream().map(Views.BakeView::pieces).toList());
+  }
+
+  @Test
+  void nativeGitClonesChecksAndLogsTheBundle() {
+    Path clone = cloned(Choice.USUAL);
+
+    assertThat(git.gitIn(clone, "fsck", "--strict", "--full"))
+        .doesNotContain("error", "warning", "missing");
+    assertThat(git.gitIn(clone, "branch", "--show-current")).isEqualTo("main");
+    assertThat(git.gitIn(clone, "branch", "-r")).contains("origin/variant/" + BUN + "/egg-free");
+    assertThat(git.gitIn(clone, "tag")).isEqualTo("published/" + BUN + "/3");
+    assertThat(git.gitIn(clone, "log", "--format=%s", "--", "formulas/" + BUN + ".json"))
+        .contains("Begin", "Wetter", "More husk", "Back to less husk");
+    assertThat(git.gitIn(clone, "status", "--porcelain")).isEmpty();
+    assertThat(git.git("bundle", "verify", temporary.resolve("bun.bundle").toString()))
+        .contains("complete history");
+  }
+
+  @Test
+  void aFolderIsANotebookThatNativeGitFindsInOrder() throws IOException {
+    Path folder = folder(Choice.USUAL);
+
+    assertThat(git.gitIn(folder, "fsck", "--strict", "--full"))
+        .doesNotContain("error", "warning", "missing");
+    assertThat(git.gitIn(folder, "status", "--porcelain")).isEmpty();
+    assertThat(git.gitIn(folder, "branch")).contains("variant/" + BUN + "/egg-free");
+    try (Stream<Path> logs = Files.walk(folder.resolve(".git/logs"))) {
+      assertThat(logs.filter(Files::isRegularFile)).isEmpty();
+    }
+    try (Notebook shared = Notebook.open(folder)) {
+      assertThat(shared.latest().formulas()).containsExactly(BUN, "wheat-bun");
+    }
+  }
+
+  @Test
+  void historyIsKeptNoteByNoteAuthorByAuthorTimeByTime() {
+    Path folder = folder(Choice.USUAL);
+
+    try (Notebook shared = Notebook.open(folder)) {
+      Notebook own = bench.desk().notebook();
+      List<String> expected =
+          told(own, BUN).stream()
+              .map(
+                  each ->
+                      each.replace("One more egg. Sesame crispbread gets none.", "One more egg."))
+              .toList();
+      assertThat(told(shared, BUN)).isEqualTo(expected);
+      assertThat(told(shared, BUN + "/egg-free"))
+          .hasSameSizeAs(told(own, BUN + "/egg-free"))
+          .last()
+          .isEqualTo(told(own, BUN + "/egg-free").get(told(own, BUN + "/egg-free").size() - 1));
+      assertThat(shared.bakes(BUN)).isEqualTo(own.bakes(BUN));
+      assertThat(shared.forkNumber(Address.parse(BUN + "/egg-free")))
+          .isEqualTo(own.forkNumber(Address.parse(BUN + "/egg-free")));
+    }
+  }
+
+  @Test
+  void figuresAreTheSameBeforeAndAfter() {
+    Path folder = folder(Choice.USUAL);
+
+    try (Desk shared = new Desk(Notebook.open(folder))) {
+      assertThat(figures(shared, BUN)).isEqualTo(figures(bench.desk(), BUN));
+      assertThat(figures(shared, BUN + "/egg-free"))
+          .isEqualTo(figures(bench.desk(), BUN + "/egg-free"));
+    }
+  }
+
+  @Test
+  void bakesFindTheFormulaThatWasWeighed() {
+    Path folder = folder(Choice.USUAL);
+
+    try (Desk shared = new Desk(Notebook.open(folder))) {
+      assertThat(new ShowFormula(shared).call(LINE.at(2)).bakes()).hasSize(1);
+      assertThat(new ShowFormula(shared).call(LINE.at(3)).bakes()).hasSize(1);
+    }
+  }
+
+  @Test
+  void trailersNameTheCommitsAsTheyAreThere() {
+    Path folder = folder(Choice.USUAL);
+
+    try (Notebook shared = Notebook.open(folder)) {
+      Revision restored = shared.newest(LINE);
+      String[] words = restored.trailers().get("Restores").split(" ");
+      assertThat(words[0]).isEqualTo(BUN + "@3");
+      assertThat(shared.revision(LINE.at(3)).commit().hex()).isEqualTo(words[1]);
+    }
+    assertThat(git.gitIn(folder, "log", "--merges", "--format=%s", "variant/" + BUN + "/egg-free"))
+        .isEqualTo("Carry the husk over");
+  }
+
+  @Test
+  void nothingElseIsInAnyObject() {
+    Path clone = cloned(Choice.USUAL);
+
+    String all = git.gitIn(clone, "cat-file", "--batch", "--batch-all-objects");
+    String small = all.toLowerCase(Locale.ROOT);
+    for (String secret : ShareBench.SECRETS) {
+      assertThat(small).doesNotContain(secret.toLowerCase(Locale.ROOT));
+    }
+    assertThat(all).doesNotContain("54.1 N", "secret place").contains(BUN, "Bench Hand", "JFIF");
+  }
+
+  @Test
+  void noFileOfTheFolderTellsMore() throws IOException {
+    Path folder = folder(Choice.USUAL);
+
+    try (Stream<Path> files = Files.walk(folder)) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
+        String text = Files.readString(file, StandardCharsets.ISO_8859_1);
+        assertThat(text).as(file.toString()).doesNotContain("example.org", "Secret remark");
+      }
+    }
+  }
+
+  @Test
+  void addressesAndReferenceAreAChoice() {
+    Path clone = cloned(new Choice(false, true));
+
+    assertThat(git.gitIn(clone, "log", "--format=%ae", "main"))
+        .contains("bench@example.org", "other.hand@example.org");
+    assertThat(clone.resolve("formulas/wheat-bun.json")).doesNotExist();
+    assertThat(clone.resolve("pantry/wheat-flour-bread.json")).doesNotExist();
+    assertThat(clone.resolve("formulas/" + BUN + ".json")).exists();
+  }
+
+  @Test
+  void saysBeforeWhatGoesAlong() {
+    ShareViews.Share share =
+        new ShareFormula(bench.desk()).preview(BUN, Choice.USUAL, bench.fixture().by());
+
+    assertThat(share.lines())
+        .containsExactly(
+            new ShareViews.SharedLine(BUN, null, 5),
+            new ShareViews.SharedLine(BUN + "/egg-free", "egg-free", 6));
+    assertThat(share.bakes()).isEqualTo(2);
+    assertThat(share.photos()).isEqualTo(2);
+    assertThat(share.references())
+        .containsExactly(new ShareViews.SharedReference("wheat-bun", true));
+    assertThat(share.people())
+        .containsExactly(
+            new ShareViews.Person("Bench Hand", null), new ShareViews.Person("Other Hand", null));
+    assertThat(share.notesCut())
+        .containsExactly(
+            "One more egg. Sesame crispbread gets none.",
+            "Sesame crispbread and bun baked together");
+    assertThat(share.photosStripped())
+        .containsExactly("photos/" + BUN + "/tray-2.jpg", "photos/" + BUN + "/tray.jpg");
+    assertThat(share.commitsLeftOut()).isPositive();
+    assertThat(share.speaksOfOthers()).isEmpty();
+  }
+
+  @Test
+  void namesFilesThatSpeakOfOthersAndFieldsThatItDoesNotKnow() {
+    bench.bun().method("Mix.", "Bake beside the sesame crispbread.").revise("Beside");
+
+    ShareViews.Share share =
+        new ShareFormula(bench.desk()).preview(BUN, Choice.USUAL, bench.fixture().by());
+
+    assertThat(share.speaksOfOthers()).containsExactly("formulas/" + BUN + ".json");
+  }
+
+  @Test
+  void refusesWhatIsThereAlready() throws IOException {
+    Path file = bundle(Choice.USUAL);
+    byte[] before = Files.readAllBytes(file);
+
+    assertThatThrownBy(() -> bundle(Choice.USUAL))
+        .isInstanceOf(Refusal.class)
+        .hasMessageContaining("already");
+    assertThat(Files.readAllBytes(file)).isEqualTo(before);
+    Files.createDirectories(temporary.resolve("shared/x"));
+    assertThatThrownBy(() -> folder(Choice.USUAL)).hasMessageContaining("already");
+    assertThat(bench.desk().notebook().ownFolder().resolve("sharing")).isEmptyDirectory();
+  }
+
+  @Test
+  void theNotebookItselfIsNotTouched() {
+    String before = git.git("for-each-ref");
+    int objects = git.git("cat-file", "--batch-check", "--batch-all-objects").length();
+
+    bundle(Choice.USUAL);
+
+    assertThat(git.git("for-each-ref")).isEqualTo(before);
+    assertThat(git.git("cat-file", "--batch-check", "--batch-all-objects")).hasSize(objects);
+    bench.fixture().assertClean();
+  }
+}
