@@ -149,7 +149,7 @@ function named(name, words) {
 }
 
 // The pieces of a setting, as the page that records a bake takes them over.
-function planOf({oven}, {inquiry}) {
+function plannedPieces({oven}, {inquiry}) {
   if (!oven) {
     return "";
   }
@@ -170,7 +170,7 @@ function settingOf(setting, plan, sheet, begin) {
     </p>
     ${setting.address
       ? html`<a
-          href=${`/record/${setting.address}${planOf(setting, sheet)}`}
+          href=${`/record/${setting.address}${plannedPieces(setting, sheet)}`}
           aria-label="Record a bake of setting ${setting.number}, ${setting.address}"
           >Record a bake of ${short(setting.address)}</a
         >`

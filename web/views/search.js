@@ -219,7 +219,7 @@ function narrowing(narrow, filter, formula) {
           )}
         </div>`;
   };
-  return html`<dl class="narrow">
+  return html`<dl class="search-narrow">
     ${line("Findings", "finding", narrow.findings)}
     ${line("Changed ingredients", "ingredient", narrow.ingredients)}
     ${line("People", "person", narrow.people)}

@@ -48,7 +48,7 @@ class SearchPagesTest {
   void whatWasFoundIsNarrowedByClickingWords(int width, Browser browser) {
     try (Visit visit = Visit.open(RunningBench.FULL, browser, width, ColorScheme.DARK)) {
       visit.to("/search?q=crumb");
-      visit.at(".narrow a:text-is('gummy crumb')").click();
+      visit.at(".search-narrow a:text-is('gummy crumb')").click();
       visit.page().waitForURL("**/search?q=crumb&finding=gummy+crumb");
       visit.settled();
       assertThat(visit.at(".found-count").innerText()).isEqualTo("1 revision or bake in 1 formula");
