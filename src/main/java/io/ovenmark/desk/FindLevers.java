@@ -140,24 +140,7 @@ public final class FindLevers {
       Address address, LeverOrder order, int number, Optional<String> note, By by) {
     Found found = find(address, order);
     Answer answer = answer(found, number);
-    Revision base =
-        found.state().revision()
-            .orElseThrow(
-                () ->
-                    new Refusal(
-                        Refusal.Reason.INVALID,
-                        address.toString(),
-                        "The file edited by hand is not a revision yet.",
-                        "Commit it first with: ovenmark revise " + address.formula()));
-    Revision newest = desk.notebook().newest(found.state().line());
-    if (newest.number() != base.number()) {
-      throw new Refusal(
-          Refusal.Reason.CONFLICT,
-          base.address().toString(),
-          "The answers are about " + base.address() + ", but " + newest.address() + " by "
-              + newest.author().name() + " (“" + newest.note() + "”) came since.",
-          "Ask again about " + newest.address() + ".");
-    }
+    Revision base = newestOf(desk, found.state(), address);
     ReviseFormula.Proposal proposal =
         new ReviseFormula.Proposal(
             found.state().line(),
@@ -198,6 +181,34 @@ public final class FindLevers {
                     question.reading(),
                     desk.units()));
     return new Found(state, question, levers);
+  }
+
+  /**
+   * The revision that answers are about, if it is the newest of its line still.
+   *
+   * @throws Refusal when it is a file edited by hand, or another revision came since
+   */
+  static Revision newestOf(Desk desk, State state, Address address) {
+    Revision base =
+        state
+            .revision()
+            .orElseThrow(
+                () ->
+                    new Refusal(
+                        Refusal.Reason.INVALID,
+                        address.toString(),
+                        "The file edited by hand is not a revision yet.",
+                        "Commit it first with: ovenmark revise " + address.formula()));
+    Revision newest = desk.notebook().newest(state.line());
+    if (newest.number() != base.number()) {
+      throw new Refusal(
+          Refusal.Reason.CONFLICT,
+          base.address().toString(),
+          "The answers are about " + base.address() + ", but " + newest.address() + " by "
+              + newest.author().name() + " (“" + newest.note() + "”) came since.",
+          "Ask again about " + newest.address() + ".");
+    }
+    return base;
   }
 
   /** A state with the foods of today. */

@@ -159,24 +159,7 @@ public final class ReplaceFood {
       Address address, ReplaceOrder order, Optional<String> note, By by) {
     Found found = find(address, order);
     Replacement answer = answer(found);
-    Revision base =
-        found.state().revision()
-            .orElseThrow(
-                () ->
-                    new Refusal(
-                        Refusal.Reason.INVALID,
-                        address.toString(),
-                        "The file edited by hand is not a revision yet.",
-                        "Commit it first with: ovenmark revise " + address.formula()));
-    Revision newest = desk.notebook().newest(found.state().line());
-    if (newest.number() != base.number()) {
-      throw new Refusal(
-          Refusal.Reason.CONFLICT,
-          base.address().toString(),
-          "The answers are about " + base.address() + ", but " + newest.address() + " by "
-              + newest.author().name() + " (“" + newest.note() + "”) came since.",
-          "Ask again about " + newest.address() + ".");
-    }
+    Revision base = FindLevers.newestOf(desk, found.state(), address);
     ReviseFormula.Proposal proposal =
         new ReviseFormula.Proposal(
             found.state().line(), Optional.of(base), formula(found, answer), Optional.empty());
