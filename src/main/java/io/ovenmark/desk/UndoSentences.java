@@ -22,7 +22,8 @@ final class UndoSentences {
           "photos", "photo",
           "pantry", "food",
           "goals", "goal",
-          "tastings", "tasting");
+          "tastings", "tasting",
+          "stories", "story");
 
   private final Contents now;
   private final Contents then;
@@ -69,7 +70,8 @@ final class UndoSentences {
     }
     int told = Math.min(MOST_NAMES, names.size());
     String more = names.size() > told ? " and " + (names.size() - told) + " more" : "";
-    return names.size() + " " + kind + "s " + many(effect) + ": "
+    String kinds = (kind + "s").replaceFirst("ys$", "ies");
+    return names.size() + " " + kinds + " " + many(effect) + ": "
         + String.join(", ", names.subList(0, told)) + more + ".";
   }
 
@@ -94,6 +96,7 @@ final class UndoSentences {
     String[] parts = path.split("/", -1);
     return switch (folder) {
       case "bakes", "tastings" -> parts.length == 3 ? file + " of " + parts[1] : path;
+      case "stories" -> parts.length == 3 ? parts[1] + "/" + file : file;
       case "pantry" -> readable(() -> then.food(file).or(() -> now.food(file)).map(Food::name), file);
       case "goals" ->
           readable(() -> then.goal(file).or(() -> now.goal(file)).map(each -> each.name()), file);

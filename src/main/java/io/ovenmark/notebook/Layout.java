@@ -15,6 +15,7 @@ final class Layout {
   static final String BAKES = "bakes";
   static final String PHOTOS = "photos";
   static final String TASTINGS = "tastings";
+  static final String STORIES = "stories";
   static final String VARIANTS = "variant/";
   static final String PUBLISHED = "published/";
   private static final String JSON = ".json";
@@ -73,7 +74,7 @@ final class Layout {
 
   /** Whether a path lies in one of the folders that the notebook reads. */
   static boolean isInFolder(String path) {
-    return List.of(FORMULAS, PANTRY, GOALS, BAKES, PHOTOS, TASTINGS).stream()
+    return List.of(FORMULAS, PANTRY, GOALS, BAKES, PHOTOS, TASTINGS, STORIES).stream()
         .anyMatch(folder -> path.startsWith(folder + "/"));
   }
 
@@ -85,6 +86,20 @@ final class Layout {
   /** Whether a path is a tasting's. */
   static boolean isTasting(String path) {
     return TASTING.matcher(path).matches();
+  }
+
+  /** The line of history that a story's file is of; empty for any other path. */
+  static Optional<Address> storyOf(String path) {
+    Optional<String> main = slugIn(STORIES, path);
+    if (main.isPresent()) {
+      return main.map(slug -> Address.latest(slug, Optional.empty()));
+    }
+    return formulaOf(path)
+        .filter(Slug::isSlug)
+        .flatMap(
+            formula ->
+                slugIn(STORIES + "/" + formula, path)
+                    .map(variant -> Address.latest(formula, Optional.of(variant))));
   }
 
   /** Whether a path is a picture's. */
