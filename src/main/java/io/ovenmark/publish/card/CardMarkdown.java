@@ -55,8 +55,13 @@ public final class CardMarkdown {
     texts.forEach(text -> out.append("- ").append(plain(text)).append('\n'));
   }
 
-  /** A text without anything that Markdown would take for its own. */
-  static String plain(String text) {
+  /**
+   * A text without anything that Markdown would take for its own.
+   *
+   * @param text any text
+   * @return the text in one line, its signs escaped
+   */
+  public static String plain(String text) {
     String oneLine = text.replaceAll("\\s*\\R\\s*", " ").strip();
     String signs = SIGNS.matcher(oneLine).replaceAll("\\\\$1");
     return BEGINS_LIST.matcher(signs).replaceFirst("$1$3\\\\$2$4");
