@@ -66,11 +66,11 @@ final class StoryMoves {
     return moves;
   }
 
-  /** The one that bakes show most; empty when none was measured on both sides. */
+  /** What bakes show first; empty when none was measured on both sides. */
   Optional<Move> measured(StoryLine.Stop before, StoryLine.Stop after) {
-    return MEASURED.stream()
-        .flatMap(figure -> move(figure, Optional.empty(), before, after).stream())
-        .max(Comparator.comparingDouble(Move::strength));
+    return between(before, after).stream()
+        .filter(move -> MEASURED.stream().anyMatch(figure -> figure.key().equals(move.key())))
+        .findFirst();
   }
 
   /**

@@ -2,6 +2,7 @@ package io.ovenmark.desk;
 
 import io.ovenmark.bake.Photo;
 import io.ovenmark.json.Extras;
+import io.ovenmark.measure.ShownUnits;
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.By;
 import io.ovenmark.notebook.KeptPhoto;
@@ -39,14 +40,7 @@ public final class TellStory {
   private static final int KEPT_PHOTOS = 60;
 
   private final Desk desk;
-  private final Map<String, byte[]> photos =
-      Collections.synchronizedMap(
-          new LinkedHashMap<>(64, 0.75f, true) {
-            @Override
-            protected boolean removeEldestEntry(Map.Entry<String, byte[]> eldest) {
-              return size() > KEPT_PHOTOS;
-            }
-          });
+  private final Map<String, byte[]> photos;
 
   private record Made(
       StoryLine line,
@@ -61,7 +55,31 @@ public final class TellStory {
    * @param desk the desk
    */
   public TellStory(Desk desk) {
+    this(desk, photoShelf());
+  }
+
+  private TellStory(Desk desk, Map<String, byte[]> photos) {
     this.desk = desk;
+    this.photos = photos;
+  }
+
+  /**
+   * The same for a desk of other units; photos that were made smaller are shared.
+   *
+   * @param other a desk on the same notebook
+   * @return what tells on it
+   */
+  public TellStory shownOn(Desk other) {
+    return new TellStory(other, photos);
+  }
+
+  /**
+   * How sentences state masses and temperatures.
+   *
+   * @return the units
+   */
+  public ShownUnits units() {
+    return desk.units();
   }
 
   /**
@@ -148,6 +166,18 @@ public final class TellStory {
    */
   public List<StoryFile> pictures(StoryPlan plan) {
     return List.of();
+  }
+
+  /**
+   * One of the pictures for a video.
+   *
+   * @param plan what was chosen
+   * @param number which, from 1
+   * @return the picture
+   * @throws Refusal as {@link #call} does, and when there are fewer
+   */
+  public StoryFile picture(StoryPlan plan, int number) {
+    return pictures(plan).get(number - 1);
   }
 
   /**
@@ -273,5 +303,15 @@ public final class TellStory {
 
   static String alternative(Photo photo) {
     return photo.alternative().or(photo::caption).orElse("Photo of the bake");
+  }
+
+  private static Map<String, byte[]> photoShelf() {
+    return Collections.synchronizedMap(
+        new LinkedHashMap<>(64, 0.75f, true) {
+          @Override
+          protected boolean removeEldestEntry(Map.Entry<String, byte[]> eldest) {
+            return size() > KEPT_PHOTOS;
+          }
+        });
   }
 }

@@ -19,10 +19,10 @@ final class StoryCharts {
   private static final int WIDTH = 460;
   private static final int LEFT = 10;
   private static final int BAR_SPACE = 300;
-  private static final int ARC_HEIGHT = 190;
-  private static final int TOP = 34;
+  private static final int ARC_HEIGHT = 176;
+  private static final int TOP = 14;
   private static final int BOTTOM = 36;
-  private static final int SIDE = 46;
+  private static final int SIDE = 62;
 
   private StoryCharts() {}
 
@@ -91,45 +91,38 @@ final class StoryCharts {
     drawing.with(
         shape("rect")
             .attr("class", "goal")
-            .attr("x", number(SIDE - 12))
+            .attr("x", number(SIDE - 8))
             .attr("y", number(top))
-            .attr("width", number(WIDTH - 2 * SIDE + 24))
+            .attr("width", number(WIDTH - 2 * SIDE + 16))
             .attr("height", number(bottom - top)));
-    drawing.with(
-        text(
-            WIDTH - SIDE + 12,
-            bottom - top > 20 ? bottom - 6 : top - 5,
-            "end",
-            "goal-word",
-            "goal " + goalWords(arc)));
   }
 
-  private static String goalWords(Arc arc) {
-    OptionalDouble least = arc.atLeast();
-    OptionalDouble most = arc.atMost();
-    if (least.isPresent() && most.isPresent()) {
-      return FigureText.number(least.getAsDouble()) + "–" + FigureText.number(most.getAsDouble());
-    }
-    return least.isPresent()
-        ? "≥ " + FigureText.number(least.getAsDouble())
-        : "≤ " + FigureText.number(most.getAsDouble());
-  }
-
-  /** Only neighbours that are both known are joined. */
+  /** Neighbours that are both known are joined; over a gap the line is dashed. */
   private static void lines(ContainerTag<?> drawing, List<Arc.Point> points, Scale scale) {
-    StringBuilder path = new StringBuilder();
-    boolean joined = false;
+    StringBuilder solid = new StringBuilder();
+    StringBuilder dashed = new StringBuilder();
+    int last = -1;
     for (int i = 0; i < points.size(); i++) {
-      OptionalDouble value = points.get(i).value();
-      if (value.isPresent()) {
-        path.append(joined ? 'L' : 'M')
-            .append(number(scale.x(i)))
-            .append(' ')
-            .append(number(scale.y(value.getAsDouble())));
+      if (points.get(i).value().isEmpty()) {
+        continue;
       }
-      joined = value.isPresent();
+      if (last >= 0) {
+        (last == i - 1 ? solid : dashed)
+            .append('M').append(place(points, scale, last))
+            .append('L').append(place(points, scale, i));
+      }
+      last = i;
     }
-    drawing.with(shape("path").attr("class", "way").attr("d", path.toString()));
+    if (solid.length() > 0) {
+      drawing.with(shape("path").attr("class", "way").attr("d", solid.toString()));
+    }
+    if (dashed.length() > 0) {
+      drawing.with(shape("path").attr("class", "way gap").attr("d", dashed.toString()));
+    }
+  }
+
+  private static String place(List<Arc.Point> points, Scale scale, int at) {
+    return number(scale.x(at)) + " " + number(scale.y(points.get(at).value().getAsDouble()));
   }
 
   private static void dots(ContainerTag<?> drawing, List<Arc.Point> points, Scale scale) {
@@ -165,18 +158,17 @@ final class StoryCharts {
     if (known.isEmpty()) {
       return;
     }
-    value(drawing, points, scale, known.get(0), "start");
+    value(drawing, points, scale, known.get(0), "end");
     if (known.size() > 1) {
-      value(drawing, points, scale, known.get(known.size() - 1), "end");
+      value(drawing, points, scale, known.get(known.size() - 1), "start");
     }
   }
 
   private static void value(
       ContainerTag<?> drawing, List<Arc.Point> points, Scale scale, int at, String anchor) {
     double value = points.get(at).value().getAsDouble();
-    double x = scale.x(at) + (anchor.equals("start") ? -10 : 10);
-    drawing.with(
-        text(x, scale.y(value) - 12, anchor, "value", FigureText.number(value)));
+    double x = scale.x(at) + (anchor.equals("end") ? -12 : 12);
+    drawing.with(text(x, scale.y(value) + 5, anchor, "value", FigureText.number(value)));
   }
 
   private static ContainerTag<?> drawing(int width, int height, String title) {

@@ -161,11 +161,20 @@ public final class StoryHtml {
         attrs(".ways"),
         h2("How the figures went"),
         p("Numbers below are revisions. Filled dots are told of here, small hollow ones lie"
-            + " between. A gap was not measured or is not known.").withClass("quiet"),
+            + " between; a dashed line leads over what was not measured or is not known.").withClass("quiet"),
         div(
             attrs(".arcs"),
-            each(drawable, arc -> figure(words(figcaption(capital(arc.heading()))),
-                StoryCharts.arc(arc)))));
+            each(
+                drawable,
+                arc ->
+                    figure(
+                        words(
+                            figcaption(
+                                span(capital(arc.heading())),
+                                iff(
+                                    arc.goal(),
+                                    goal -> span(" · " + goal).withClass("goal-word")))),
+                        StoryCharts.arc(arc)))));
   }
 
   private static SectionTag card(Card card) {
