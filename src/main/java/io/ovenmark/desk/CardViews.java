@@ -25,7 +25,7 @@ public final class CardViews {
    * @param basis how they were worked out
    * @param allergens what the foods contain
    * @param allergensUnknownIn foods of which that is not known
-   * @param cautions what to mind
+   * @param cautions what to mind, first what the formula calls for
    * @param storage how to keep it, or null
    * @param markdown the card as Markdown
    * @param text the card as plain text of at most 5 000 signs
@@ -48,7 +48,7 @@ public final class CardViews {
       List<String> basis,
       List<String> allergens,
       List<String> allergensUnknownIn,
-      List<String> cautions,
+      List<CautionView> cautions,
       String storage,
       String markdown,
       TextView text,
@@ -84,6 +84,15 @@ public final class CardViews {
    * @param known whether it is exactly known
    */
   public record FactView(String figure, String label, String text, boolean known) {}
+
+  /**
+   * Something to mind.
+   *
+   * @param caution the key by which it can be worded longer; null for one that was added
+   * @param own what the formula calls for, which always stands; null for one that was added
+   * @param text the words on the card: those of its own, and what was written for it
+   */
+  public record CautionView(String caution, String own, String text) {}
 
   /**
    * A plain text.
