@@ -153,6 +153,7 @@ function choices(data, tools) {
       label: "Storage",
       hint: "Such as: two days in a closed box, or frozen for a month.",
       value: chosen.storage,
+      placeholder: chosen.storage ? null : card.storage,
       typed: type("storage"),
     })}`;
 }

@@ -65,7 +65,10 @@ final class CardCommand extends DeskCommand {
       description = "A photo as its bake names it, or none; default: one of the best-liked bake.")
   private String photo;
 
-  @Option(names = "--storage", paramLabel = "TEXT", description = "How to keep it.")
+  @Option(
+      names = "--storage",
+      paramLabel = "TEXT",
+      description = "How to keep it; default: as the formula says.")
   private String storage;
 
   @Option(names = "--caution", paramLabel = "TEXT", description = "A further caution.")

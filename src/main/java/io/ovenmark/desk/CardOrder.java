@@ -9,7 +9,7 @@ import java.util.List;
  * @param masses {@code g} or {@code oz}; null for grams
  * @param times by how much the formula is multiplied, such as {@code 2}; null for as it is
  * @param photo path of a photo of the formula, or {@code none}; null for one of its best bake
- * @param storage how to keep it; null when not said
+ * @param storage how to keep it; null for what the formula says of it
  * @param more further cautions
  * @param words longer wordings of cautions that belong to the formula, each as {@code KEY=TEXT}
  */

@@ -17,6 +17,7 @@ import io.ovenmark.publish.card.CardMaker;
 import io.ovenmark.publish.card.CardMarkdown;
 import io.ovenmark.publish.card.CardPhoto;
 import io.ovenmark.publish.card.CardText;
+import io.ovenmark.publish.card.KitchenMeasure;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -81,17 +82,16 @@ public final class MakeCard {
                 each ->
                     new CardViews.IngredientView(
                         each.mass(),
-                        each.known(),
+                        BakeViews.number(each.grams()),
                         each.measure().orElse(null),
+                        each.kitchen().map(KitchenMeasure::grams).orElse(null),
                         each.name(),
                         each.note().orElse(null)))
             .toList(),
         card.method(),
         card.stages().stream().map(Card.Stage::inOneLine).toList(),
         card.figures().stream()
-            .map(
-                fact ->
-                    new CardViews.FactView(fact.key(), fact.label(), fact.text(), fact.known()))
+            .map(CardViews.FactView::of)
             .toList(),
         card.basis(),
         card.contains(),
