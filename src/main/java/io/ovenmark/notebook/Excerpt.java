@@ -146,7 +146,8 @@ public final class Excerpt {
     for (Map.Entry<Address, End> end : past.ends().entrySet()) {
       SortedMap<String, BlobId> now = outgoing(end.getValue().files(), formula.name());
       if (!now.equals(retelling.filesAt(end.getKey()))) {
-        retelling.append(end.getKey(), now, by, "Foods, goals and settings as they are now");
+        String note = "Foods, goals and settings as they are now";
+        retelling.append(end.getKey(), now, by, ids -> note);
       }
     }
     this.chronicle = retelling.chronicle();

@@ -332,7 +332,10 @@ public final class IncomingFormula {
     Address main = Address.latest(as, Optional.empty());
     SortedMap<String, BlobId> now =
         files.incoming(past.ends().get(Address.latest(wish.formula(), Optional.empty())).files());
-    retelling.append(main, here(now, expected), by, message(expected));
+    Chronicle along = retelling.chronicle();
+    String message = message(expected);
+    retelling.append(
+        main, here(now, expected), by, ids -> message + TakenAlong.trailer(along, ids));
     return retelling.chronicle();
   }
 

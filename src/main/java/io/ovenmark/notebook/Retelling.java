@@ -103,7 +103,8 @@ final class Retelling {
   }
 
   /** Adds a step at the end of a line of history. */
-  void append(Address line, SortedMap<String, BlobId> wanted, By by, String message) {
+  void append(
+      Address line, SortedMap<String, BlobId> wanted, By by, Chronicle.Message message) {
     int end = branches.get(branch(line));
     int at =
         add(
@@ -112,7 +113,7 @@ final class Retelling {
             wanted,
             telling.people().apply(by.author()),
             by.time(),
-            ids -> message);
+            message);
     branches.put(branch(line), at);
   }
 
@@ -199,7 +200,8 @@ final class Retelling {
             (key, value) -> {
               if (!Revisions.OWN_TRAILERS.contains(key)) {
                 persons.append('\n').append(key).append(": ").append(value);
-              } else if (!key.equals(IncomingFormula.TAKES_IN)) {
+              } else if (!key.equals(IncomingFormula.TAKES_IN)
+                  && !key.equals(TakenAlong.TAKES_IN_WITH)) {
                 own.put(key, value);
               }
             });
