@@ -50,6 +50,7 @@ public final class IncomingFormula {
   private final OwnFiles ownFiles;
   private final FormulaPast past;
   private final String as;
+  private final Formula newest;
   private final boolean reference;
 
   /** What becomes of foods and goals that differ from the own ones of the same name. */
@@ -106,12 +107,13 @@ public final class IncomingFormula {
     this.contents = new MadeContents(source.store(), wish.pictures());
     this.files = new IncomingFiles(source, contents, own, wish.formula(), as);
     this.ownFiles = new OwnFiles(target, own, contents);
-    Address line = Address.latest(wish.formula(), Optional.empty());
-    Formula newest = source.formula(source.newest(line));
+    LegibleFiles legible = new LegibleFiles(source);
+    this.newest = legible.newest(wish.formula());
     this.reference =
         wish.reference()
             && newest.reference().filter(each -> own.formulaBlob(each).isPresent()).isEmpty();
     this.past = FormulaPast.of(source, wish.formula(), reference);
+    past.ends().values().forEach(end -> legible.check(end.files()));
   }
 
   /**
@@ -239,7 +241,7 @@ public final class IncomingFormula {
     SortedMap<String, BlobId> now = files.incoming(end.files());
     SortedSet<String> paths = new TreeSet<>();
     past.ends().values().forEach(each -> paths.addAll(files.incoming(each.files()).keySet()));
-    Formula formula = newest();
+    Formula formula = newest;
     List<String> foods = new ArrayList<>(foods(formula));
     List<String> goals = new ArrayList<>(formula.goal().stream().toList());
     List<String> references = references(now);
@@ -294,10 +296,6 @@ public final class IncomingFormula {
     goals.keySet().forEach(each -> said.append(own.blob(Layout.goal(each))));
     said.append(policy);
     return target.blobOf(said.toString().getBytes(StandardCharsets.UTF_8)).hex();
-  }
-
-  private Formula newest() {
-    return source.formula(source.newest(Address.latest(wish.formula(), Optional.empty())));
   }
 
   private Formula formula(String path, SortedMap<String, BlobId> files) {
