@@ -323,7 +323,7 @@ public final class IncomingFormula {
             own::blob,
             new Retelling.Telling(
                 files::incoming,
-                (note, otherwise) -> note.isBlank() ? otherwise : note,
+                (note, otherwise, author) -> note.isBlank() ? otherwise : note,
                 author -> author));
     retelling.tellAll();
     retelling.tellPublications(source.store());

@@ -9,7 +9,7 @@ import java.util.Set;
 import java.util.SortedMap;
 
 /** Refuses what comes from elsewhere and cannot be read, by the file's name. */
-final class LegibleFiles {
+public final class LegibleFiles {
   private final Notebook source;
   private final Set<BlobId> looked = new HashSet<>();
 
@@ -39,6 +39,16 @@ final class LegibleFiles {
             }
           }
         });
+  }
+
+  /**
+   * The refusal of another notebook's file that cannot be read.
+   *
+   * @param damaged what is wrong with it
+   * @return one sentence that names the file
+   */
+  public static Refusal refusal(UnreadableException damaged) {
+    return refusal(damaged.problems().get(0).file(), damaged);
   }
 
   /** The refusal of a file. */

@@ -53,7 +53,7 @@ final class Retelling {
   /** Words a note anew. */
   @FunctionalInterface
   interface Notes {
-    String worded(String note, String otherwise);
+    String worded(String note, String otherwise, Author author);
   }
 
   /**
@@ -94,6 +94,9 @@ final class Retelling {
   }
 
   private String branch(Address line) {
+    if (line.equals(past.lead())) {
+      return Layout.MAIN;
+    }
     return Address.latest(as, line.variant()).branch();
   }
 
@@ -131,7 +134,9 @@ final class Retelling {
         continue;
       }
       String name =
-          Layout.publishedTag(Address.latest(as, variant), numbers.get(moment.get()));
+          Layout.publishedTag(
+              Address.latest(as, variant.equals(past.lead().variant()) ? Optional.empty() : variant),
+              numbers.get(moment.get()));
       if (labels.stream().anyMatch(label -> label.name().equals(name))) {
         continue;
       }
@@ -143,7 +148,7 @@ final class Retelling {
           new Chronicle.Label(
               name,
               moment.get(),
-              telling.notes().worded(plain(tag.message()), "Published"),
+              telling.notes().worded(plain(tag.message()), "Published", who),
               telling.people().apply(who),
               kept(tag.time())));
     }
@@ -208,7 +213,10 @@ final class Retelling {
     if (!persons.isEmpty()) {
       said.append('\n').append(persons);
     }
-    String note = telling.notes().worded(plain(said.toString()), otherwise(moment.touched()));
+    String note =
+        telling
+            .notes()
+            .worded(plain(said.toString()), otherwise(moment.touched()), facts.author());
     Map<String, String> told = new HashMap<>();
     own.forEach((key, value) -> translatable(value).ifPresent(kept -> told.put(key, kept)));
     if (told.isEmpty()) {
@@ -235,6 +243,9 @@ final class Retelling {
       }
     }
     String words = plain(value).replace('\n', ' ').strip();
+    if (past.lead().variant().isPresent()) {
+      words = words.replaceAll("(?<![a-z0-9-])" + past.lead().line() + "(?=[@ ]|$)", as);
+    }
     return words.isEmpty()
         ? Optional.empty()
         : Optional.of(words.replaceAll("(?<![a-z0-9-])" + slug + "(?=[@/ ]|$)", as));

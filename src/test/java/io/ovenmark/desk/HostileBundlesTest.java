@@ -189,7 +189,11 @@ class HostileBundlesTest {
   @Test
   void aFormulaThatIsTooLargeOrDoesNotReadIsRefusedByName() {
     String path = "formulas/" + BUN + ".json";
-    String large = hostile.blob("{\"name\": \"" + "x".repeat(1 << 20) + "\"}");
+    String large =
+        hostile.blob(
+            "{\"name\": \"Bun\", \"reference\": \"wheat-bun\", \"description\": \""
+                + "x".repeat(1 << 20)
+                + "\"}");
     assertRefused(bundleWithFormula(large), "larger than the 1 MB");
     assertRefused(bundleWithFormula(hostile.blob("{\"name\": \"Bun\",")), "cannot be read", path);
     assertRefused(bundleWithFormula(hostile.blob("\0\1\2")), "cannot be read", path);
