@@ -1,6 +1,7 @@
 package io.ovenmark.publish.story;
 
 import static io.ovenmark.publish.card.CardMarkdown.plain;
+import static io.ovenmark.publish.card.CardMarkdown.within;
 
 import io.ovenmark.publish.card.CardMarkdown;
 import java.nio.charset.StandardCharsets;
@@ -42,7 +43,7 @@ public final class StoryMarkdown {
    */
   public static String text(Story story) {
     List<String> parts = new ArrayList<>();
-    parts.add("# " + plain(story.title()));
+    parts.add("# " + within(story.title()));
     parts.add(story.by().map(by -> plain(by) + ", " + plain(story.span())).orElse(story.span()));
     story.opening().ifPresent(text -> parts.addAll(paragraphs(text)));
     for (Story.Step step : story.steps()) {
@@ -55,28 +56,28 @@ public final class StoryMarkdown {
   }
 
   private static void step(Story.Step step, List<String> parts) {
-    parts.add("## " + step.number() + "\\. " + plain(step.heading()));
-    parts.add("*" + plain(step.address()) + ", " + step.date() + "*");
+    parts.add("## " + step.number() + ". " + within(step.heading()));
+    parts.add("*" + within(step.address()) + ", " + step.date() + "*");
     step.photo()
         .ifPresent(
             photo -> {
-              parts.add("![" + plain(photo.alternative()) + "](" + photoName(step) + ")");
+              parts.add("![" + within(photo.alternative()) + "](" + photoName(step) + ")");
               photo
                   .caption()
                   .filter(caption -> !caption.equals(photo.alternative()))
-                  .ifPresent(caption -> parts.add("*" + plain(caption) + "*"));
+                  .ifPresent(caption -> parts.add("*" + within(caption) + "*"));
             });
     step.words().ifPresent(text -> parts.addAll(paragraphs(text)));
     if (!step.changed().isEmpty()) {
-      parts.add("**What changed.** " + plain(String.join(" ", step.changed())));
+      parts.add("**What changed.** " + within(String.join(" ", step.changed())));
     }
-    parts.add("**What was seen.** " + plain(String.join(" ", step.seen())));
+    parts.add("**What was seen.** " + within(String.join(" ", step.seen())));
     step.move()
         .ifPresent(
             move ->
                 parts.add(
-                    "**What moved.** " + plain(move.label()) + ": " + plain(move.fromText())
-                        + " → **" + plain(move.toText()) + "** (" + plain(move.difference())
+                    "**What moved.** " + within(move.label()) + ": " + within(move.fromText())
+                        + " → **" + within(move.toText()) + "** (" + within(move.difference())
                         + ")"));
     step.credit().ifPresent(text -> parts.add("> " + plain(text)));
   }
@@ -88,7 +89,7 @@ public final class StoryMarkdown {
     }
     parts.add("## How the figures went");
     StringBuilder table = new StringBuilder("| revision |");
-    story.arcs().forEach(arc -> table.append(' ').append(plain(arc.label())).append(" |"));
+    story.arcs().forEach(arc -> table.append(' ').append(within(arc.label())).append(" |"));
     table.append("\n|---|").append("---|".repeat(story.arcs().size()));
     List<Arc.Point> first = story.arcs().get(0).points();
     for (int i = 0; i < first.size(); i++) {
@@ -97,7 +98,7 @@ public final class StoryMarkdown {
         table.append("\n| ").append(first.get(i).revision()).append(" | ")
             .append(
                 story.arcs().stream()
-                    .map(arc -> plain(arc.points().get(at).text()))
+                    .map(arc -> within(arc.points().get(at).text()))
                     .collect(Collectors.joining(" | ")))
             .append(" |");
       }
