@@ -153,6 +153,11 @@ public record KitchenMeasure(String text, double grams, double errorPercent) {
     double cup = volumes.of(MeasureUnit.CUP);
     double tablespoon = volumes.of(MeasureUnit.TABLESPOON);
     double teaspoon = volumes.of(MeasureUnit.TEASPOON);
+    for (Size spoons : TEASPOONS.subList(1, TEASPOONS.size())) {
+      double mass = spoons.count * teaspoon + teaspoon / 8;
+      String text = spoons.text + " tsp + 1/8 tsp" + volumes.manner();
+      found.add(new KitchenMeasure(text, mass, error(mass, grams)));
+    }
     for (int spoons = 1; spoons <= 3; spoons++) {
       for (Size cups : CUPS) {
         double mass = cups.count * cup + spoons * tablespoon;
