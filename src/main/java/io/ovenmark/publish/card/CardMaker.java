@@ -229,7 +229,10 @@ public final class CardMaker {
       Set<String> lines = new TreeSet<>();
       sheet.unknowns().forEach(
           unknown -> sheet.line(unknown.line()).ifPresent(line -> lines.add(line.name())));
-      sentences.add("Not all is known of: " + lines.stream().map(Scripts::part).collect(Collectors.joining("; ")) + ".");
+      sentences.add(
+          lines.stream()
+              .map(Scripts::part)
+              .collect(Collectors.joining("; ", "Not all is known of: ", ".")));
     }
     if (choices.times() != 1) {
       sentences.add(

@@ -6,7 +6,8 @@ import java.util.regex.Pattern;
 /** A card as Markdown (CommonMark). */
 public final class CardMarkdown {
   private static final Pattern SIGNS = Pattern.compile("([\\\\`*_{}\\[\\]<>#|~&])");
-  private static final Pattern BEGINS_LIST = Pattern.compile("^(\\s*\\d{1,9})([.)])(?=\\s|$)|^(\\s*)([-+])");
+  private static final Pattern BEGINS_LIST =
+      Pattern.compile("^(\\s*\\d{1,9})([.)])(?=\\s|$)|^(\\s*)([-+])");
 
   private CardMarkdown() {}
 

@@ -66,7 +66,9 @@ class CardTest {
         .filteredOn(fact -> fact.key().equals("protein_g"))
         .singleElement()
         .satisfies(fact -> assertThat(fact.text()).isEqualTo("13.5 g"));
-    assertThat(card.yield()).startsWith("4 pieces of 81 g dough").endsWith("not weighed after baking");
+    assertThat(card.yield())
+        .startsWith("4 pieces of 81 g dough")
+        .endsWith("not weighed after baking");
   }
 
   /** 205 °C = 401 °F (NIST SP 811), which no dial has: the nearest 5 is 400. */
@@ -154,7 +156,8 @@ class CardTest {
             List.of("Ask each guest.", " "));
     Card card = card(bun("Bun"), more);
 
-    assertThat(card.cautions()).containsExactly("Contains eggs.", "Not a label.", "Ask each guest.");
+    assertThat(card.cautions())
+        .containsExactly("Contains eggs.", "Not a label.", "Ask each guest.");
     List<String> forms =
         List.of(
             CardHtml.of(card, CardChoices.Paper.INDEX),
@@ -190,9 +193,12 @@ class CardTest {
     assertThat(text.text()).contains("Contains eggs.");
   }
 
-  /** CommonMark 0.31.2, section 2.4: these signs have a meaning unless a backslash stands before. */
+  /** CommonMark 0.31.2, section 2.4: these signs mean something unless a backslash stands before. */
   @ParameterizedTest
-  @CsvSource({"a*b, a\\*b", "_x_, \\_x\\_", "1. Mix, 1\\. Mix", "1.5 g, 1.5 g", "2) Rest, 2\\) Rest", "- dry, \\- dry", "<b>, \\<b\\>"})
+  @CsvSource({
+    "a*b, a\\*b", "_x_, \\_x\\_", "1. Mix, 1\\. Mix", "1.5 g, 1.5 g", "2) Rest, 2\\) Rest",
+    "- dry, \\- dry", "<b>, \\<b\\>"
+  })
   void markdownTakesNothingForItsOwn(String text, String written) {
     assertThat(CardMarkdown.plain(text)).isEqualTo(written);
   }
@@ -268,7 +274,8 @@ class CardTest {
     Map<String, Object> data = CardJsonLd.of(card(formula, CardChoices.USUAL));
 
     assertThat(data).doesNotContainKeys("nutrition", "recipeYield", "cookTime", "description");
-    assertThat(data.get("recipeIngredient")).isEqualTo(List.of("2 handfuls sea-moss", "50 g powder"));
+    assertThat(data.get("recipeIngredient"))
+        .isEqualTo(List.of("2 handfuls sea-moss", "50 g powder"));
     assertThat(data.toString()).doesNotContain("null", "NaN", "unknown g", " 0 ");
     assertThat(CardJsonLd.of(card(Formula.named("Empty"), CardChoices.USUAL)))
         .doesNotContainKey("recipeIngredient")
@@ -309,7 +316,8 @@ class CardTest {
     assertThat(card(bun("Bun"), CardChoices.USUAL).storage()).isEmpty();
     assertThat(card(formula, CardChoices.USUAL).storage()).contains("Two days.");
     assertThat(card(formula, typed).storage()).contains("Freeze.");
-    assertThat(CardText.of(card(formula, typed), CardText.SHORT).text()).contains("STORAGE: Freeze.");
+    assertThat(CardText.of(card(formula, typed), CardText.SHORT).text())
+        .contains("STORAGE: Freeze.");
   }
 
   @ParameterizedTest
