@@ -117,6 +117,11 @@ public final class MakeCard {
     return CardHtml.of(made.card(), made.choices().paper());
   }
 
+  /** The card of a revision before it is laid out, without a picture. */
+  Card card(Address address) {
+    return make(address, CardOrder.USUAL, false).card();
+  }
+
   private static CardViews.TextView text(Card card, int limit) {
     CardText text = CardText.of(card, limit);
     return new CardViews.TextView(

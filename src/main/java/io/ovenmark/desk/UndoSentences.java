@@ -22,7 +22,8 @@ final class UndoSentences {
           "photos", "photo",
           "pantry", "food",
           "goals", "goal",
-          "tastings", "tasting");
+          "tastings", "tasting",
+          "stories", "story");
 
   private final Contents now;
   private final Contents then;
@@ -40,7 +41,17 @@ final class UndoSentences {
    * @param then what it holds without it
    */
   static List<String> of(LastChange change, Contents now, Contents then) {
-    return new UndoSentences(now, then).sentences(change.effects());
+    List<String> sentences = new ArrayList<>();
+    change.variants().forEach((line, effect) -> sentences.add(sentence("variant", line, effect)));
+    change
+        .publications()
+        .forEach((name, effect) -> sentences.add(sentence("publication of", name, effect)));
+    sentences.addAll(new UndoSentences(now, then).sentences(change.effects()));
+    return List.copyOf(sentences);
+  }
+
+  private static String sentence(String kind, String name, Effect effect) {
+    return "The " + kind + " " + name + " " + one(effect) + ".";
   }
 
   private List<String> sentences(Map<String, Effect> effects) {
@@ -69,7 +80,8 @@ final class UndoSentences {
     }
     int told = Math.min(MOST_NAMES, names.size());
     String more = names.size() > told ? " and " + (names.size() - told) + " more" : "";
-    return names.size() + " " + kind + "s " + many(effect) + ": "
+    String kinds = (kind + "s").replaceFirst("ys$", "ies");
+    return names.size() + " " + kinds + " " + many(effect) + ": "
         + String.join(", ", names.subList(0, told)) + more + ".";
   }
 
@@ -78,6 +90,7 @@ final class UndoSentences {
       case BACK -> "is there again";
       case AS_BEFORE -> "is as it was before";
       case GONE -> "is taken away";
+      case LOST -> "cannot come back: it is not kept in this copy of the notebook";
     };
   }
 
@@ -86,6 +99,7 @@ final class UndoSentences {
       case BACK -> "are there again";
       case AS_BEFORE -> "are as they were before";
       case GONE -> "are taken away";
+      case LOST -> "cannot come back: they are not kept in this copy of the notebook";
     };
   }
 
@@ -94,6 +108,7 @@ final class UndoSentences {
     String[] parts = path.split("/", -1);
     return switch (folder) {
       case "bakes", "tastings" -> parts.length == 3 ? file + " of " + parts[1] : path;
+      case "stories" -> parts.length == 3 ? parts[1] + "/" + file : file;
       case "pantry" -> readable(() -> then.food(file).or(() -> now.food(file)).map(Food::name), file);
       case "goals" ->
           readable(() -> then.goal(file).or(() -> now.goal(file)).map(each -> each.name()), file);

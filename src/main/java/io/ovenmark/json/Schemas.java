@@ -13,7 +13,7 @@ import java.util.List;
  */
 public final class Schemas {
   private static final List<String> NAMES =
-      List.of("formula", "bake", "food", "goal", "notebook", "tasting");
+      List.of("formula", "bake", "food", "goal", "notebook", "tasting", "story");
 
   private Schemas() {}
 
@@ -21,7 +21,7 @@ public final class Schemas {
    * The kinds of files that have a schema.
    *
    * @return {@code formula}, {@code bake}, {@code food}, {@code goal}, {@code notebook},
-   *     {@code tasting}
+   *     {@code tasting}, {@code story}
    */
   public static List<String> names() {
     return NAMES;

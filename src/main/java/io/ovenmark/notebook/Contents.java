@@ -7,6 +7,7 @@ import io.ovenmark.goal.Goal;
 import io.ovenmark.notebook.store.BlobId;
 import io.ovenmark.notebook.store.CommitId;
 import io.ovenmark.pantry.Food;
+import io.ovenmark.story.StoryPlan;
 import io.ovenmark.tasting.Tasting;
 import io.ovenmark.worksheet.Policy;
 import java.util.List;
@@ -142,6 +143,11 @@ public final class Contents {
   /** A tasting by its path. */
   Optional<Tasting> tasting(String formula, String path) {
     return blob(path).map(blob -> decoder.tasting(formula, path, blob));
+  }
+
+  /** The story of a line of history by its path. */
+  Optional<StoryPlan> story(Address line, String path) {
+    return blob(path).map(blob -> decoder.story(line, path, blob));
   }
 
   /** The paths of the files of a folder. */

@@ -10,6 +10,8 @@ import io.ovenmark.notebook.store.BlobId;
 import io.ovenmark.notebook.store.GitStore;
 import io.ovenmark.pantry.Food;
 import io.ovenmark.pantry.FoodCodec;
+import io.ovenmark.story.StoryCodec;
+import io.ovenmark.story.StoryPlan;
 import io.ovenmark.tasting.Tasting;
 import io.ovenmark.tasting.TastingCodec;
 import java.util.Collections;
@@ -71,6 +73,13 @@ final class Decoder {
         new Key("tasting", path, blob.hex()),
         Tasting.class,
         () -> TastingCodec.read(path, formula, Layout.bakeId(path), store.read(blob)));
+  }
+
+  StoryPlan story(Address line, String path, BlobId blob) {
+    return once(
+        new Key("story", path, blob.hex()),
+        StoryPlan.class,
+        () -> StoryCodec.read(path, line.formula(), line.variant(), store.read(blob)));
   }
 
   NotebookSettings settings(BlobId blob) {

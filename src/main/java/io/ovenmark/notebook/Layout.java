@@ -3,6 +3,7 @@ package io.ovenmark.notebook;
 import io.ovenmark.measure.Slug;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Where things are kept in a notebook: paths, branches and tags, said once. */
@@ -15,9 +16,12 @@ final class Layout {
   static final String BAKES = "bakes";
   static final String PHOTOS = "photos";
   static final String TASTINGS = "tastings";
+  static final String STORIES = "stories";
   static final String VARIANTS = "variant/";
   static final String PUBLISHED = "published/";
   private static final String JSON = ".json";
+  private static final Set<String> BESIDE =
+      Set.of("README.md", "README", "LICENSE", ".gitignore", ".gitattributes");
   private static final Pattern BAKE =
       Pattern.compile("bakes/[^/]+/\\d{4}-\\d\\d-\\d\\d-\\d{1,4}\\.json");
 
@@ -73,8 +77,16 @@ final class Layout {
 
   /** Whether a path lies in one of the folders that the notebook reads. */
   static boolean isInFolder(String path) {
-    return List.of(FORMULAS, PANTRY, GOALS, BAKES, PHOTOS, TASTINGS).stream()
+    return List.of(FORMULAS, PANTRY, GOALS, BAKES, PHOTOS, TASTINGS, STORIES).stream()
         .anyMatch(folder -> path.startsWith(folder + "/"));
+  }
+
+  /**
+   * Whether something at the top of a repository belongs to a notebook: its settings, its folders,
+   * which end in a slash, and what people and Git put beside them.
+   */
+  static boolean isAtTop(String name) {
+    return name.equals(SETTINGS) || isInFolder(name) || BESIDE.contains(name);
   }
 
   /** Whether a path is a bake's. */
@@ -85,6 +97,20 @@ final class Layout {
   /** Whether a path is a tasting's. */
   static boolean isTasting(String path) {
     return TASTING.matcher(path).matches();
+  }
+
+  /** The line of history that a story's file is of; empty for any other path. */
+  static Optional<Address> storyOf(String path) {
+    Optional<String> main = slugIn(STORIES, path);
+    if (main.isPresent()) {
+      return main.map(slug -> Address.latest(slug, Optional.empty()));
+    }
+    return formulaOf(path)
+        .filter(Slug::isSlug)
+        .flatMap(
+            formula ->
+                slugIn(STORIES + "/" + formula, path)
+                    .map(variant -> Address.latest(formula, Optional.of(variant))));
   }
 
   /** Whether a path is a picture's. */

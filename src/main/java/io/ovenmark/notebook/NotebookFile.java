@@ -9,6 +9,8 @@ import io.ovenmark.goal.GoalCodec;
 import io.ovenmark.measure.Slug;
 import io.ovenmark.pantry.Food;
 import io.ovenmark.pantry.FoodCodec;
+import io.ovenmark.story.StoryCodec;
+import io.ovenmark.story.StoryPlan;
 import io.ovenmark.tasting.Tasting;
 import io.ovenmark.tasting.TastingCodec;
 import java.util.Optional;
@@ -66,6 +68,13 @@ public sealed interface NotebookFile {
    */
   record TastingFile(Tasting tasting) implements NotebookFile {}
 
+  /**
+   * A story.
+   *
+   * @param plan the story
+   */
+  record StoryFile(StoryPlan plan) implements NotebookFile {}
+
   /** A file in one of the notebook's folders that is not read there, because of its name. */
   record StrayFile() implements NotebookFile {}
 
@@ -95,6 +104,11 @@ public sealed interface NotebookFile {
     slug = Layout.slugIn(Layout.GOALS, path);
     if (slug.isPresent()) {
       return new GoalFile(GoalCodec.read(path, slug.get(), bytes));
+    }
+    Optional<Address> told = Layout.storyOf(path);
+    if (told.isPresent()) {
+      return new StoryFile(
+          StoryCodec.read(path, told.get().formula(), told.get().variant(), bytes));
     }
     Optional<String> formula = Layout.formulaOf(path).filter(Slug::isSlug);
     if (formula.isPresent() && Layout.isBake(path)) {

@@ -13,7 +13,7 @@ final class CardArea implements Area {
    * A card carries its style and its picture within it and runs nothing. It may stand in a frame of
    * the site, as a preview.
    */
-  private static final String POLICY =
+  static final String POLICY =
       "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none';"
           + " form-action 'none'; frame-ancestors 'self'";
 

@@ -123,6 +123,7 @@ public final class Viewer implements AutoCloseable {
         new SearchArea(desk, tasks),
         new LeverArea(desk, opening),
         new CardArea(desk),
+        new StoryArea(desk, opening),
         new DraftArea(desk, opening.by()),
         new BakeArea(desk, opening),
         new WindowArea(desk),
