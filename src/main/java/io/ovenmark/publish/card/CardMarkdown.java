@@ -24,9 +24,9 @@ public final class CardMarkdown {
     out.append(plain(card.yield())).append("\n\n## Ingredients\n\n");
     for (Card.Ingredient each : card.ingredients()) {
       out.append("- **").append(plain(each.mass())).append("**");
-      each.measure().ifPresent(text -> out.append(" (").append(plain(text)).append(")"));
-      out.append(' ').append(plain(Scripts.part(each.name())));
-      each.note().ifPresent(text -> out.append(", ").append(plain(Scripts.part(text))));
+      each.measure().ifPresent(text -> out.append(" (").append(within(text)).append(")"));
+      out.append(' ').append(within(Scripts.part(each.name())));
+      each.note().ifPresent(text -> out.append(", ").append(within(Scripts.part(text))));
       out.append('\n');
     }
     out.append("\n## Method\n\n");
