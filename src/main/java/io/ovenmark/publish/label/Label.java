@@ -258,10 +258,9 @@ public final class Label {
       }
     }
     if (!silent.isEmpty()) {
+      String why = why(component, rule);
       missing.add(
-          component.isKept()
-              ? why(component, rule) + " is not known of " + named(silent)
-              : "Ovenmark keeps no figure of " + component.words());
+          why + (why.endsWith("sugars") ? " are" : " is") + " not known of " + named(silent));
     }
     return missing;
   }
