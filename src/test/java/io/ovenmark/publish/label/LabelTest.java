@@ -8,6 +8,7 @@ import io.ovenmark.formula.Yield;
 import io.ovenmark.measure.Quantity;
 import io.ovenmark.pantry.Allergen;
 import io.ovenmark.pantry.Food;
+import io.ovenmark.pantry.FoodEdit;
 import io.ovenmark.pantry.FoodKind;
 import io.ovenmark.pantry.Nutrient;
 import io.ovenmark.worksheet.BakedYield;
@@ -285,6 +286,19 @@ class LabelTest {
         .isEqualTo(Verdict.CANNOT_BE_TOLD);
     assertThat(verdict(open, Region.EUROPEAN_UNION, "Low saturated fat"))
         .isEqualTo(Verdict.CANNOT_BE_TOLD);
+  }
+
+  @Test
+  void namesFromRightToLeftDoNotTurnTheirNeighboursAround() {
+    String arabic = "طحينة السمسم";
+    Food dough = Bench.food("dough", FoodKind.DRY, 10, 10, 10, 7, 50, 400);
+    bench.add(
+        FoodEdit.of(Bench.with(dough, Nutrient.IRON, Quantity.UNKNOWN), "name", arabic));
+    bench.forget("oil", Nutrient.IRON);
+    Label label = Label.of(bench.sheet("dough: 50 g", "oil: 50 g"), LabelTerms.USUAL);
+
+    assertThat(row(label, Region.UNITED_STATES, "iron_mg").missing())
+        .containsExactly("iron is not known of \u2068" + arabic + "\u2069; oil");
   }
 
   @Test
