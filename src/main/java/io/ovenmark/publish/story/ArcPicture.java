@@ -11,13 +11,19 @@ final class ArcPicture {
   private static final double APART = 64;
   private static final double LEGEND = 44;
 
+  /** The room of the closing words: two lines. */
+  private static final double CLOSING = 92;
+
   private final List<Arc> arcs;
   private final List<Arc> unknown;
+  private final String closing;
   private final int page;
   private final int pages;
 
-  private ArcPicture(List<Arc> arcs, List<Arc> unknown, int page, int pages) {
+  private ArcPicture(
+      List<Arc> arcs, List<Arc> unknown, String closing, int page, int pages) {
     this.arcs = arcs;
+    this.closing = closing;
     this.unknown = unknown;
     this.page = page;
     this.pages = pages;
@@ -35,6 +41,7 @@ final class ArcPicture {
           new ArcPicture(
               drawn.subList(page * MOST, to),
               page == pages - 1 ? unknown : List.of(),
+              page == pages - 1 ? story.closing().orElse("") : "",
               page,
               pages));
     }
@@ -44,7 +51,15 @@ final class ArcPicture {
   void draw(PictureCanvas canvas) {
     PictureText heading =
         PictureText.fitted(heading(), TextStyle.bold(64), 56, PictureCanvas.ACROSS, 90);
-    double y = canvas.text(heading, PictureCanvas.LEFT, PictureCanvas.TOP) + 24;
+    double y = canvas.text(heading, PictureCanvas.LEFT, PictureCanvas.TOP);
+    if (!closing.isEmpty()) {
+      TextColumn words = new TextColumn(PictureCanvas.ACROSS);
+      words.paragraph(closing, TextStyle.plain(34));
+      TextColumn begun = words.within(CLOSING);
+      begun.draw(canvas, PictureCanvas.LEFT, y + 10);
+      y += 10 + begun.height();
+    }
+    y += 24;
     PictureText note =
         PictureText.fitted(note(), TextStyle.quiet(28), 26, PictureCanvas.ACROSS, 76);
     double bottom = PictureCanvas.BOTTOM - LEGEND;
@@ -108,6 +123,9 @@ final class ArcPicture {
       if (!goal.isEmpty()) {
         words.append(' ').append(PictureWords.ended(PictureWords.capital(goal)));
       }
+    }
+    if (!closing.isEmpty()) {
+      words.append(' ').append(PictureWords.ended(closing));
     }
     if (!note().isEmpty()) {
       words.append(' ').append(note());

@@ -3,6 +3,7 @@ package io.ovenmark.publish.story;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 
 /** Texts below each other, in a column. */
 final class TextColumn {
@@ -46,8 +47,23 @@ final class TextColumn {
   }
 
   TextColumn paragraphs(List<String> texts, TextStyle style) {
-    texts.forEach(text -> paragraph(text, style));
+    texts.forEach(adding(style));
     return this;
+  }
+
+  /** Adds paragraphs of a style, one by one. */
+  Consumer<String> adding(TextStyle style) {
+    return text -> paragraph(text, style);
+  }
+
+  /** This column, and another below it. */
+  TextColumn then(TextColumn other, double between) {
+    List<Part> all = new ArrayList<>(parts);
+    for (Part part : other.parts) {
+      double above = all.size() == parts.size() ? Math.round(between) : part.above;
+      all.add(new Part(part.text, above, part.bar, part.heads));
+    }
+    return new TextColumn(width, all);
   }
 
   /** A paragraph with a bar beside it. */
@@ -79,7 +95,7 @@ final class TextColumn {
     StringBuilder words = new StringBuilder();
     for (Part part : parts) {
       words.append(words.length() == 0 ? "" : " ").append(part.text.words());
-      words.append(part.heads ? ":" : "");
+      words.append(part.heads ? ":" : words.toString().endsWith(".") ? "" : ".");
     }
     return words.toString();
   }
@@ -111,7 +127,8 @@ final class TextColumn {
     }
     TextStyle style = TextStyle.quiet(TextStyle.SMALLEST);
     PictureText notice = PictureText.of(GOES_ON, style, width);
-    List<Part> begun = begun(height - notice.height() - style.size() * 0.3, new ArrayList<>());
+    List<Part> begun =
+        begun(height - notice.height() - style.size() * 0.3, true, new ArrayList<>());
     TextColumn cut = new TextColumn(width, begun);
     return cut.add(notice, style.size() * 0.3, null, false);
   }
@@ -120,14 +137,15 @@ final class TextColumn {
    * All of it, on as many pages as it takes.
    *
    * @param height of a page; at least a few lines
+   * @param breaking whether any text may be broken; else only one that is longer than a page
    * @return a column for each page, nothing left out
    */
-  List<TextColumn> pages(double height) {
+  List<TextColumn> pages(double height, boolean breaking) {
     List<TextColumn> pages = new ArrayList<>();
     List<Part> rest = parts;
     while (!rest.isEmpty()) {
       List<Part> left = new ArrayList<>();
-      List<Part> begun = new TextColumn(width, rest).begun(height, left);
+      List<Part> begun = new TextColumn(width, rest).begun(height, breaking, left);
       if (begun.isEmpty()) {
         throw new IllegalArgumentException("A page of " + height + " holds no line.");
       }
@@ -137,8 +155,13 @@ final class TextColumn {
     return pages;
   }
 
-  /** What fits into a height; what does not is put into the other list. */
-  private List<Part> begun(double height, List<Part> left) {
+  /**
+   * What fits into a height.
+   *
+   * @param breaking whether a text may be broken between two lines; else only when it is the first
+   * @param left what does not fit is put there
+   */
+  private List<Part> begun(double height, boolean breaking, List<Part> left) {
     List<Part> begun = new ArrayList<>();
     double used = 0;
     int at = 0;
@@ -150,7 +173,8 @@ final class TextColumn {
     if (at < parts.size()) {
       Part broken = parts.get(at);
       int lines = broken.text.rowsWithin(height - used - broken.above);
-      if (lines > 0 && !broken.heads) {
+      boolean alone = begun.stream().allMatch(Part::heads);
+      if (lines > 0 && !broken.heads && (breaking || alone)) {
         begun.add(new Part(broken.text.lines(0, lines), broken.above, broken.bar, false));
         PictureText rest = broken.text.lines(lines, broken.text.rows().size());
         left.add(new Part(rest, 0, broken.bar, false));
@@ -158,7 +182,7 @@ final class TextColumn {
       }
     }
     List<Part> later = new ArrayList<>(parts.subList(at, parts.size()));
-    while (begun.size() > 1 && begun.get(begun.size() - 1).heads) {
+    while (!begun.isEmpty() && begun.size() + left.size() > 1 && begun.get(begun.size() - 1).heads) {
       later.add(0, begun.remove(begun.size() - 1));
     }
     if (left.isEmpty() && !later.isEmpty()) {
