@@ -91,7 +91,7 @@ final class ArcChart {
     double top = upper + heads();
     double foot = top + plot();
     zone(canvas, left, top, foot);
-    canvas.line(Palette.RULE_STRONG, 2, left, foot, left + width, foot);
+    canvas.fill(Palette.RULE_STRONG, left, foot - 1, width, 2);
     line(canvas, left, top);
     points(canvas, left, top);
     labels(canvas, left, top);

@@ -4,6 +4,7 @@ import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The ways of the key figures: up to six charts of one size on a picture. */
 final class ArcPicture {
@@ -98,15 +99,22 @@ final class ArcPicture {
     double x = PictureCanvas.LEFT;
     canvas.dot(x + 11, middle, 11);
     x = legendWords(canvas, "told here", x + 34, y);
-    canvas.point(x + 8, middle, 7);
-    x = legendWords(canvas, "other revisions", x + 28, y);
-    canvas.dashes(
-        Palette.RULE_STRONG, 3, new Line2D.Double(x, middle, x + 48, middle));
-    x = legendWords(canvas, "not known between", x + 62, y);
+    if (points().anyMatch(point -> !point.told() && point.value().isPresent())) {
+      canvas.point(x + 8, middle, 7);
+      x = legendWords(canvas, "other revisions", x + 28, y);
+    }
+    if (points().anyMatch(point -> point.value().isEmpty())) {
+      canvas.dashes(Palette.RULE_STRONG, 3, new Line2D.Double(x, middle, x + 48, middle));
+      x = legendWords(canvas, "not known between", x + 62, y);
+    }
     if (arcs.stream().anyMatch(ArcChart::hasGoal)) {
       canvas.fill(Palette.GOAL, x, middle - 13, 40, 26);
       legendWords(canvas, "within the goal", x + 54, y);
     }
+  }
+
+  private Stream<Arc.Point> points() {
+    return arcs.stream().flatMap(arc -> arc.points().stream());
   }
 
   private static double legendWords(PictureCanvas canvas, String words, double x, double y) {

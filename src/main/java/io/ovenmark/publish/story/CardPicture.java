@@ -13,7 +13,8 @@ final class CardPicture {
   private static final double FIGURES = 640;
   private static final double APART = 88;
   private static final double BESIDE = PictureCanvas.ACROSS - FIGURES - APART;
-  private static final double ALONE = 1560;
+  private static final double LARGEST_ALONE = 44;
+  private static final double SMALLEST_ALONE = 34;
 
   private final Card card;
   private final CardHead head;
@@ -78,21 +79,13 @@ final class CardPicture {
     return pages;
   }
 
-  /** What to mind, over the whole width; each page has the heading. */
+  /** What to mind, over the whole width. */
   private static List<TextColumn> cautions(Card card, double room) {
     List<TextColumn> pages = List.of();
-    for (double size = 44; size >= 34; size -= 2) {
-      PictureText heading = PictureText.of("To mind", TextStyle.bold(size), ALONE);
-      TextColumn all = new TextColumn(ALONE);
-      card.cautions().forEach(all.adding(TextStyle.plain(size)));
-      List<TextColumn> bare = all.pages(room - heading.height() - size, false);
-      pages = new ArrayList<>();
-      for (TextColumn page : bare) {
-        String words = pages.isEmpty() ? "To mind" : "To mind, continued";
-        TextColumn headed = new TextColumn(ALONE);
-        headed.heading(words, TextStyle.bold(size).in(Palette.WARN));
-        pages.add(headed.then(page, size * 0.38));
-      }
+    for (double size = LARGEST_ALONE; size >= SMALLEST_ALONE; size -= 2) {
+      TextColumn all = new TextColumn(PictureCanvas.ACROSS);
+      mind(all, card, size);
+      pages = all.pages(room, false);
       if (pages.size() == 1) {
         break;
       }

@@ -53,8 +53,9 @@ final class FigureRows {
   private static FigureRows fitted(
       List<Card.Fact> facts, String basis, double smallest, double width, double height) {
     FigureRows last = null;
+    double least = basis.isEmpty() ? 2 : 12;
     for (double size = 40; size >= smallest; size -= 2) {
-      for (double gap = 22; gap >= 4; gap -= 6) {
+      for (double gap = 22; gap >= least; gap -= 5) {
         last = new FigureRows(facts, basis, width, size, gap);
         if (last.height() <= height) {
           return last;
@@ -74,12 +75,12 @@ final class FigureRows {
 
   void draw(PictureCanvas canvas, double x, double y) {
     double at = canvas.text(heading, x, y) + 8;
-    canvas.line(Palette.INK, 3, x, at, x + width, at);
+    canvas.fill(Palette.INK, x, at - 1, width, 3);
     for (Row row : rows) {
       canvas.text(row.label, x, at + gap / 2);
       canvas.textAtEnd(row.figure, x + width * 0.52, at + gap / 2);
       at += row.height() + gap;
-      canvas.line(Palette.RULE, 2, x, at, x + width, at);
+      canvas.fill(Palette.RULE, x, at - 1, width, 2);
     }
     canvas.text(basis, x, at + ABOVE_BASIS);
   }

@@ -90,8 +90,8 @@ final class MoveFigure {
     value(canvas, from, at, zero, move.from() * one, x + longest + APART, false);
     at += row();
     value(canvas, to, at, zero, move.to() * one, x + longest + APART, true);
-    canvas.line(
-        Palette.RULE_STRONG, 2.5, zero, at - row() - 4, zero, at + bar() + 4);
+    double first = at - row();
+    canvas.fill(Palette.INK, zero, first - 5, 3, at + bar() + 5 - (first - 5));
     at += row();
     at = canvas.text(difference, x, at);
     if (!turned.isEmpty()) {

@@ -3,14 +3,18 @@ package io.ovenmark.publish.story;
 import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 
 /** Texts below each other, in a column. */
 final class TextColumn {
   /** What stands where a column ends before its text. */
   static final String GOES_ON = "… continued in the text";
 
+  private static final String CONTINUED = ", continued";
   private static final double INDENT = 26;
+  private static final double AFTER_TEXT = 0.38;
 
   private final double width;
   private final List<Part> parts;
@@ -43,7 +47,7 @@ final class TextColumn {
   }
 
   TextColumn paragraph(String text, TextStyle style) {
-    return add(PictureText.of(text, style, width), style.size() * 0.38, null, false);
+    return add(PictureText.of(text, style, width), style.size() * AFTER_TEXT, null, false);
   }
 
   TextColumn paragraphs(List<String> texts, TextStyle style) {
@@ -54,16 +58,6 @@ final class TextColumn {
   /** Adds paragraphs of a style, one by one. */
   Consumer<String> adding(TextStyle style) {
     return text -> paragraph(text, style);
-  }
-
-  /** This column, and another below it. */
-  TextColumn then(TextColumn other, double between) {
-    List<Part> all = new ArrayList<>(parts);
-    for (Part part : other.parts) {
-      double above = all.size() == parts.size() ? Math.round(between) : part.above;
-      all.add(new Part(part.text, above, part.bar, part.heads));
-    }
-    return new TextColumn(width, all);
   }
 
   /** A paragraph with a bar beside it. */
@@ -134,7 +128,8 @@ final class TextColumn {
   }
 
   /**
-   * All of it, on as many pages as it takes.
+   * All of it, on as many pages as it takes. A page that does not begin with a heading gets the one
+   * that stood last, with the word that it goes on.
    *
    * @param height of a page; at least a few lines
    * @param breaking whether any text may be broken; else only one that is longer than a page
@@ -143,16 +138,34 @@ final class TextColumn {
   List<TextColumn> pages(double height, boolean breaking) {
     List<TextColumn> pages = new ArrayList<>();
     List<Part> rest = parts;
+    Optional<Part> heading = Optional.empty();
     while (!rest.isEmpty()) {
       List<Part> left = new ArrayList<>();
       List<Part> begun = new TextColumn(width, rest).begun(height, breaking, left);
-      if (begun.isEmpty()) {
+      if (begun.stream().allMatch(Part::heads) && !left.isEmpty()) {
         throw new IllegalArgumentException("A page of " + height + " holds no line.");
       }
       pages.add(new TextColumn(width, begun));
+      heading = begun.stream().filter(Part::heads).reduce((one, next) -> next).or(or(heading));
+      if (!left.isEmpty() && !left.get(0).heads && heading.isPresent()) {
+        headed(left, heading.get().text);
+      }
       rest = left;
     }
     return pages;
+  }
+
+  private static Supplier<Optional<Part>> or(Optional<Part> earlier) {
+    return () -> earlier;
+  }
+
+  private void headed(List<Part> rest, PictureText heading) {
+    String words = heading.words().strip();
+    String more = words.endsWith(CONTINUED) ? words : words + CONTINUED;
+    Part first = rest.get(0);
+    double above = Math.round(first.text.style().size() * AFTER_TEXT);
+    rest.set(0, new Part(first.text, above, first.bar, false));
+    rest.add(0, new Part(PictureText.of(more, heading.style(), width), 0, null, true));
   }
 
   /**
@@ -182,7 +195,7 @@ final class TextColumn {
       }
     }
     List<Part> later = new ArrayList<>(parts.subList(at, parts.size()));
-    while (!begun.isEmpty() && begun.size() + left.size() > 1 && begun.get(begun.size() - 1).heads) {
+    while (!begun.isEmpty() && begun.get(begun.size() - 1).heads && at < parts.size()) {
       later.add(0, begun.remove(begun.size() - 1));
     }
     if (left.isEmpty() && !later.isEmpty()) {
