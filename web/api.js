@@ -137,6 +137,7 @@ export const formulas = (signal) => ask("formulas", {}, signal);
 export const timeline = (line, signal) => ask("timeline", {line}, signal);
 export const sheet = (address, signal) => ask("sheet", {address}, signal);
 export const card = (address, choices, signal) => ask("card", {address, ...choices}, signal);
+export const story = (address, signal) => ask("story", {address}, signal);
 export const compare = (from, to, signal) => ask("compare", {from, to}, signal);
 /** Where every limit holds; asked holds pieces, limits ("a; b"), along, oven, time, reference, z. */
 export const bakeWindow = (address, asked, signal) => ask("window", {address, ...asked}, signal);

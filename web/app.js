@@ -86,6 +86,10 @@ const routes = [
     () => import("/views/card.js").then((m) => m.cardView),
   ],
   [
+    /^\/story\/(?<address>[^/]+(?:\/[^/]+)?)$/,
+    () => import("/views/story.js").then((m) => m.storyView),
+  ],
+  [
     /^\/label\/(?<address>[^/]+(?:\/[^/]+)?)$/,
     () => import("/views/label.js").then((m) => m.labelView),
   ],

@@ -64,6 +64,7 @@ export function revisionActs(subject, tools) {
     <a class="button" href="/record/${subject.address}">Record a bake of ${name}</a>
     <a class="button" href="/card/${subject.address}">Card of ${name}</a>
     <a class="button" href=${labelPage(subject.address)}>Label figures of ${name}</a>
+    <a class="button" href="/story/${lineOf(subject)}">Story</a>
     <a class="button" href="/share/${subject.formula}">Share the formula</a>
     <details>
       <summary>Restore, publish, fork, carry over, undo</summary>
@@ -82,6 +83,10 @@ export function revisionActs(subject, tools) {
       </div>
     </details>
   </div>`;
+}
+
+function lineOf({formula, variant}) {
+  return variant ? `${formula}/${variant}` : formula;
 }
 
 /** Begins a draft on a revision and opens it. */

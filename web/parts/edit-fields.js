@@ -1,4 +1,4 @@
-// What a draft states beside its lines: name, goal, yield, oven, method, description, reference.
+// What a draft states beside its lines: name, goal, yield, oven, method, description and so on.
 
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import {repeat} from "/lib/lit-html/directives/repeat.js";
@@ -48,7 +48,7 @@ function withValue(options, value) {
   return options.some(([each]) => each === value) ? options : [...options, [value, value]];
 }
 
-/** Description and reference, folded away. */
+/** Description, storage and reference, folded away. */
 export function aboutFields(state, ui) {
   const value = state.document.reference ?? "";
   const options = [["", "None"], ...ui.formulas.map(({formula, name}) => [formula, name])];
@@ -57,8 +57,9 @@ export function aboutFields(state, ui) {
     .open=${ui.about}
     @toggle=${(event) => ui.opened(event.target.open)}
   >
-    <summary><h2>Description and reference</h2></summary>
+    <summary><h2>Description, storage and reference</h2></summary>
     ${top(state, "description", "Description", textArea, {rows: 3})}
+    ${top(state, "storage", "Storage, how to keep what was baked", textArea, {rows: 2})}
     ${choiceField({
       id: "draft-reference",
       label: "Reference, the conventional formula it was rebuilt from",

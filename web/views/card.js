@@ -10,13 +10,17 @@ import {refused} from "/views/failure.js";
 const PAUSE_MS = 350;
 const CHOICES = ["paper", "masses", "times", "photo", "storage", "more"];
 
+/** What is said more about a caution stands in the address as "word", KEY=TEXT, once for each. */
+const WORD = "word";
+
 export const cardView = {
   async load({parts, query}, {before, signal}) {
     const same = before?.address === parts.address ? before : null;
     const chosen = Object.fromEntries(CHOICES.map((key) => [key, query.get(key) ?? ""]));
+    chosen[WORD] = Object.fromEntries(query.getAll(WORD).map(keyAndText));
     const data = {address: parts.address, chosen, form: same?.form ?? "text", failure: null};
     try {
-      data.card = await api.card(parts.address, chosen, signal);
+      data.card = await api.card(parts.address, {...chosen, [WORD]: words(chosen)}, signal);
     } catch (thrown) {
       const failure = api.expected(thrown);
       if (!same?.card) {
@@ -55,15 +59,31 @@ export const cardView = {
             title="The card as it is printed"></iframe>
         </section>
       </div>
-      ${texts(data, tools)}
+      ${cautions(data, tools)} ${texts(data, tools)}
     </article>`;
   },
 };
 
 function made({address, shown}) {
-  const query = new URLSearchParams({address});
-  CHOICES.filter((key) => shown[key]).forEach((key) => query.set(key, shown[key]));
-  return `/made/card?${query}`;
+  return `/made/card?${asked(shown, {address})}`;
+}
+
+function asked(chosen, more = {}) {
+  const query = new URLSearchParams(more);
+  CHOICES.filter((key) => chosen[key]).forEach((key) => query.set(key, chosen[key]));
+  words(chosen).forEach((each) => query.append(WORD, each));
+  return query;
+}
+
+function words(chosen) {
+  return Object.entries(chosen[WORD])
+    .filter(([, text]) => text.trim())
+    .map(([key, text]) => `${key}=${text}`);
+}
+
+function keyAndText(word) {
+  const sign = word.indexOf("=");
+  return sign < 0 ? [word, ""] : [word.slice(0, sign), word.slice(sign + 1)];
 }
 
 function fileName({card}) {
@@ -72,22 +92,19 @@ function fileName({card}) {
 
 let timer = null;
 
-function choose(data, tools, key, value, pause = 0) {
-  data.chosen[key] = value;
+function choose(data, tools, change, pause = 0) {
+  Object.assign(data.chosen, change);
   clearTimeout(timer);
   timer = setTimeout(() => {
-    const query = new URLSearchParams();
-    CHOICES.filter((each) => data.chosen[each]).forEach((each) =>
-      query.set(each, data.chosen[each]),
-    );
+    const query = asked(data.chosen);
     tools.go(`/card/${data.address}${query.size > 0 ? `?${query}` : ""}`, {replace: true});
   }, pause);
 }
 
 function choices(data, tools) {
   const {card, chosen} = data;
-  const pick = (key) => (value) => choose(data, tools, key, value);
-  const type = (key) => (value) => choose(data, tools, key, value, PAUSE_MS);
+  const pick = (key) => (value) => choose(data, tools, {[key]: value});
+  const type = (key) => (value) => choose(data, tools, {[key]: value}, PAUSE_MS);
   return html`${choiceField({
       id: "card-paper",
       label: "Paper",
@@ -136,16 +153,44 @@ function choices(data, tools) {
       label: "Storage",
       hint: "Such as: two days in a closed box, or frozen for a month.",
       value: chosen.storage,
+      placeholder: chosen.storage ? null : card.storage,
       typed: type("storage"),
-    })}
-    ${textArea({
-      id: "card-more",
-      label: "A further caution",
-      hint: "The cautions of the formula always stand on the card.",
-      rows: 2,
-      value: chosen.more,
-      typed: type("more"),
     })}`;
+}
+
+function cautions(data, tools) {
+  const {card, chosen} = data;
+  const own = card.cautions.filter(({caution}) => caution !== null);
+  return html`<section class="card-cautions" aria-labelledby="card-cautions-title">
+    <h2 id="card-cautions-title">Cautions</h2>
+    <p class="quiet">
+      What the formula calls for always stands on the card. You can say more about it.
+    </p>
+    <ul>
+      ${own.map(
+        ({caution, own: words}) => html`<li>
+          <p dir="auto">${words}</p>
+          ${textArea({
+            id: `card-word-${caution}`,
+            label: html`Say more<span class="unseen"> about ${caution}</span>`,
+            rows: 1,
+            value: chosen[WORD][caution] ?? "",
+            typed: (text) =>
+              choose(data, tools, {[WORD]: {...data.chosen[WORD], [caution]: text}}, PAUSE_MS),
+          })}
+        </li>`,
+      )}
+      <li>
+        ${textArea({
+          id: "card-more",
+          label: "A further caution",
+          rows: 2,
+          value: chosen.more,
+          typed: (text) => choose(data, tools, {more: text}, PAUSE_MS),
+        })}
+      </li>
+    </ul>
+  </section>`;
 }
 
 function texts(data, tools) {

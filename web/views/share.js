@@ -4,7 +4,7 @@ import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
 import {formulaPage} from "/address.js";
 import {count} from "/format.js";
-import {tickField} from "/parts/fields.js";
+import {choiceField, tickField} from "/parts/fields.js";
 import {notice} from "/parts/notices.js";
 
 export const shareView = {
@@ -12,7 +12,12 @@ export const shareView = {
     const chosen = {
       reference: query.get("reference") !== "false",
       emails: query.get("emails") === "true",
+      prices: query.get("prices") === "true",
+      others: query.get("others") !== "false",
     };
+    if (query.get("variant")) {
+      chosen.variant = query.get("variant");
+    }
     return {chosen, share: await api.share(parts.formula, chosen, signal)};
   },
 
@@ -34,7 +39,7 @@ export const shareView = {
           @click=${() => notice({text: `${share.file_name} is being made.`})}
           >Download ${share.file_name}</a
         >
-        <a href=${formulaPage(share.formula)}>Timeline of ${share.name}</a>
+        <a href=${formulaPage(share.formula, {line: share.variant})}>Timeline of ${share.name}</a>
       </p>
       ${choices(data, tools)} ${along(share)} ${stays(share)} ${heed(share)}
     </div>`;
@@ -43,12 +48,17 @@ export const shareView = {
 
 function choices({share, chosen}, tools) {
   const choose = (key) => (value) => {
-    const query = new URLSearchParams({...chosen, [key]: value});
+    const wanted = {...chosen, [key]: value};
+    if (!wanted.variant) {
+      delete wanted.variant;
+    }
+    const query = new URLSearchParams(wanted);
     tools.go(`/share/${share.formula}?${query}`, {replace: true});
   };
   const names = share.references.map((each) => each.formula).join(", ");
   return html`<fieldset class="form-part">
     <legend>Your choice</legend>
+    ${lines(share, choose("variant"))}
     ${names
       ? html`${tickField({
             id: "share-reference",
@@ -69,7 +79,58 @@ function choices({share, chosen}, tools) {
       value: chosen.emails,
       ticked: choose("emails"),
     })}
+    <p class="hint">
+      ${chosen.emails
+        ? "Each revision carries the name and the address of who wrote it."
+        : "Each revision carries the name of who wrote it and no address."}
+    </p>
+    ${tickField({
+      id: "share-others",
+      label: `Notes go along that others than ${share.sharer} wrote`,
+      value: chosen.others,
+      ticked: choose("others"),
+    })}
+    <p class="hint">
+      Of revisions and of bakes.
+      ${chosen.others
+        ? "Ask them first."
+        : "What they changed and measured goes along, without their words."}
+    </p>
+    ${share.foods_with_prices.length > 0
+      ? html`${tickField({
+            id: "share-prices",
+            label: "Prices go along, and what else you keep with foods",
+            value: chosen.prices,
+            ticked: choose("prices"),
+          })}
+          <p class="hint">
+            ${chosen.prices ? "In" : "They are taken out of"} all revisions:
+            ${share.foods_with_prices.join(", ")}.
+          </p>`
+      : nothing}
   </fieldset>`;
+}
+
+/** All lines, or one variant alone; nothing to choose without variants. */
+function lines({variant, variants, on_main_line: whole}, chosen) {
+  if (variants.length === 0 || (!whole && variants.length === 1)) {
+    return whole || variant === null
+      ? nothing
+      : html`<p class="hint">
+          The formula is not on your main line: its variant <b>${variant}</b> is shared, as the main
+          line.
+        </p>`;
+  }
+  return choiceField({
+    id: "share-variant",
+    label: "Line of history",
+    value: variant ?? "",
+    options: [
+      ...(whole ? [["", `The main line with ${count(variants.length, "variant")}`]] : []),
+      ...variants.map((each) => [each, `${each} alone, as the main line`]),
+    ],
+    chosen,
+  });
 }
 
 function along(share) {

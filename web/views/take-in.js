@@ -23,8 +23,7 @@ export const takeInView = {
     <h1>Take in a formula</h1>
     <p class="say">
       From a bundle that somebody shared: with its history, variants, bakes and photos. Nothing of
-      yours is overwritten. Undo takes it back; variants that came along stay until you delete their
-      branches.
+      yours is overwritten. Undo takes it back, with the variants and publications that came along.
     </p>
     ${data.failure
       ? html`<div class="refused" role="alert">${refused(data.failure)}</div>`

@@ -48,7 +48,7 @@ export const worksheetView = {
         ${unknowns(sheet)}
       </div>
     </div>
-    ${paperForm(sheet)} ${cautions(sheet)} ${bakes(sheet)}
+    ${paperForm(sheet)} ${storage(sheet)} ${cautions(sheet)} ${bakes(sheet)}
   </article>`,
 };
 
@@ -172,6 +172,15 @@ function macros(sheet) {
 }
 
 // Food by food, since it is a food's label that answers.
+function storage(sheet) {
+  return sheet.storage
+    ? html`<section class="sheet-storage">
+        <h2>Storage</h2>
+        <p dir="auto">${sheet.storage}</p>
+      </section>`
+    : nothing;
+}
+
 function unknowns(sheet) {
   const lines = sheet.lines
     .map((line) => ({

@@ -129,6 +129,27 @@ public record Bake(
   }
 
   /**
+   * The same bake without what the baker wrote in free words: notes and verdicts.
+   *
+   * @return a new bake
+   */
+  public Bake withoutNotes() {
+    return new Bake(
+        formula,
+        id,
+        address,
+        blob,
+        time,
+        baker,
+        ambient,
+        Optional.empty(),
+        pieces.stream().map(Piece::withoutNotes).toList(),
+        findings,
+        photos,
+        extras);
+  }
+
+  /**
    * The same bake with other pieces.
    *
    * @param next the pieces

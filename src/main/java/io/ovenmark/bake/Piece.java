@@ -245,4 +245,26 @@ public record Piece(
   public OptionalDouble meanLiking() {
     return liking.stream().mapToDouble(Double::doubleValue).average();
   }
+
+  /** The same piece without a verdict and a note. */
+  Piece withoutNotes() {
+    return new Piece(
+        id,
+        temperature,
+        minutes,
+        rack,
+        doughGrams,
+        bakedGrams,
+        widthMillimetres,
+        heightMillimetres,
+        core,
+        coreLog,
+        crustShade,
+        findings,
+        liking,
+        attributes,
+        Optional.empty(),
+        Optional.empty(),
+        extras);
+  }
 }

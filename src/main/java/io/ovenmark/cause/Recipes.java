@@ -53,6 +53,7 @@ final class Recipes {
         method,
         bake,
         yield,
+        formula.storage(),
         formula.extras());
   }
 }

@@ -317,6 +317,19 @@ public sealed interface Change {
   }
 
   /**
+   * What was baked is to be kept otherwise; nothing that is weighed or done changed.
+   *
+   * @param from how to keep it before; empty when it was not stated
+   * @param to how to keep it after; empty when it is not stated
+   */
+  record StorageChanged(Optional<String> from, Optional<String> to) implements Change {
+    @Override
+    public <R> R accept(ChangeVisitor<R> visitor) {
+      return visitor.storageChanged(this);
+    }
+  }
+
+  /**
    * A field that Ovenmark does not know changed; it enters no figure.
    *
    * @param where empty text for the formula, else {@code lines.<id>} or {@code bake.<id>}

@@ -266,6 +266,11 @@ public final class ChangeSentences implements ChangeVisitor<String> {
   }
 
   @Override
+  public String storageChanged(Change.StorageChanged change) {
+    return "Storage " + become(change.from(), change.to()) + ".";
+  }
+
+  @Override
   public String extraChanged(Change.ExtraChanged change) {
     String where = change.where();
     String owner = "";

@@ -160,6 +160,14 @@ public interface ChangeVisitor<R> {
   R yieldChanged(Change.YieldChanged change);
 
   /**
+   * Answers for {@link Change.StorageChanged}.
+   *
+   * @param change the change
+   * @return the answer
+   */
+  R storageChanged(Change.StorageChanged change);
+
+  /**
    * Answers for {@link Change.ExtraChanged}.
    *
    * @param change the change

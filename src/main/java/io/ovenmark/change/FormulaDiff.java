@@ -36,7 +36,7 @@ public final class FormulaDiff {
    * @param to the later formula
    * @return the changes, always in this order: name, description, goal, reference; lines removed
    *     (in the earlier order), lines added or changed (in the later order), lines reordered;
-   *     method; oven stages in the same manner as lines; yield; unknown fields by name
+   *     method; oven stages in the same manner as lines; yield; storage; unknown fields by name
    */
   public static List<Change> between(Formula from, Formula to) {
     FormulaDiff diff = new FormulaDiff();
@@ -53,6 +53,9 @@ public final class FormulaDiff {
         if (!before.equals(after)) {
           diff.changes.add(new Change.YieldChanged(field, before, after));
         }
+      }
+      if (!from.storage().equals(to.storage())) {
+        diff.changes.add(new Change.StorageChanged(from.storage(), to.storage()));
       }
       diff.extras("", from.extras(), to.extras());
     }

@@ -114,6 +114,7 @@ public final class FormulaMerge {
         StepMerge.merge(sides.map(Formula::method), pick),
         items("the oven stages", sides.map(Formula::bake), BakeSetting::id, this::setting),
         batch(sides.map(Formula::yield)),
+        pick.text("storage", "the storage", sides.map(Formula::storage)),
         pick.extras("", "", sides.map(Formula::extras)));
   }
 

@@ -21,13 +21,15 @@ import picocli.CommandLine.Parameters;
           + " piece, allergens and cautions. The same revision with the same choices gives the same"
           + " card to the byte.",
       "The text fits the description of a video: 5000 signs, short 1500. Cautions cannot be left"
-          + " out; --caution adds to them. The figures are an aid, not a label."
+          + " out: --word says more about one (--json names their keys), --caution adds one."
+          + " The figures are an aid, not a label."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  ovenmark card seeded-lupin-bun > bun.html",
       "  ovenmark card seeded-lupin-bun@9 --form short --times 2",
-      "  ovenmark card seeded-lupin-bun --paper letter --storage \"Two days, in a box.\""
+      "  ovenmark card seeded-lupin-bun --paper letter --storage \"Two days, in a box.\"",
+    "  ovenmark card seeded-lupin-bun --word \"egg=Use a probe in the middle.\""
     })
 final class CardCommand extends DeskCommand {
   private enum Form {
@@ -63,15 +65,24 @@ final class CardCommand extends DeskCommand {
       description = "A photo as its bake names it, or none; default: one of the best-liked bake.")
   private String photo;
 
-  @Option(names = "--storage", paramLabel = "TEXT", description = "How to keep it.")
+  @Option(
+      names = "--storage",
+      paramLabel = "TEXT",
+      description = "How to keep it; default: as the formula says.")
   private String storage;
 
   @Option(names = "--caution", paramLabel = "TEXT", description = "A further caution.")
   private List<String> cautions;
 
+  @Option(
+      names = "--word",
+      paramLabel = "KEY=TEXT",
+      description = "Say more about a caution of the formula, such as \"egg=Use a probe.\"")
+  private List<String> words;
+
   @Override
   ExitCode run(Desk desk) {
-    CardOrder order = new CardOrder(paper, masses, times, photo, storage, cautions);
+    CardOrder order = new CardOrder(paper, masses, times, photo, storage, cautions, words);
     Address which = desk.address(address);
     Form wanted = form();
     CardViews.CardSheet sheet = new MakeCard(desk).call(which, order);

@@ -44,6 +44,7 @@ import picocli.CommandLine.Spec;
       LabelCommand.class,
       FindCommand.class,
       CardCommand.class,
+      StoryCommand.class,
       VariantCommand.class,
       CarryCommand.class,
       BakeCommand.class,

@@ -3,6 +3,7 @@ package io.ovenmark.cli;
 import io.ovenmark.desk.Desk;
 import io.ovenmark.desk.ShareFormula;
 import io.ovenmark.desk.ShareViews;
+import io.ovenmark.notebook.Address;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
@@ -20,16 +21,21 @@ import picocli.CommandLine.Parameters;
           + " reference formula that its figures rest on, as a notebook of its own: a bundle when"
           + " the name ends in .bundle, else a folder. Nothing else of this notebook goes along:"
           + " commits about other things stay, notes that speak of other formulas are cut, pictures"
-          + " lose what they say of place and camera. Ovenmark takes it in with \"take-in\"; native"
+          + " lose what they say of place and camera, e-mail addresses and prices stay unless you"
+          + " say so. Names of those who wrote go along. Ovenmark takes it in with \"take-in\"; native"
           + " Git clones it."
     },
     footerHeading = "%nExamples:%n",
     footer = {
       "  ovenmark share seeded-lupin-bun --look",
-      "  ovenmark share seeded-lupin-bun lupin-bun.bundle"
+      "  ovenmark share seeded-lupin-bun lupin-bun.bundle",
+      "  ovenmark share seeded-lupin-bun/egg-free egg-free.bundle --only-my-notes"
     })
 final class ShareCommand extends WritingCommand {
-  @Parameters(index = "0", paramLabel = "FORMULA", description = "Its short name.")
+  @Parameters(
+      index = "0",
+      paramLabel = "FORMULA",
+      description = "Its short name; FORMULA/VARIANT shares that variant alone, as the main line.")
   private String formula;
 
   @Parameters(
@@ -50,13 +56,27 @@ final class ShareCommand extends WritingCommand {
   @Option(names = "--with-emails", description = "Keep the e-mail addresses of those who wrote.")
   private boolean withEmails;
 
+  @Option(
+      names = "--with-prices",
+      description = "Keep prices of foods, and fields of their files that Ovenmark does not know.")
+  private boolean withPrices;
+
+  @Option(
+      names = "--only-my-notes",
+      description =
+          "Leave out notes of revisions and bakes that others than you wrote; what changed stays.")
+  private boolean onlyMyNotes;
+
   @Override
   ExitCode run(Desk desk) {
     if (look == (place != null)) {
       throw usage(look ? "--look writes nothing: leave FILE out." : "Say where to write: FILE.");
     }
-    String slug = desk.address(formula).formula();
-    ShareFormula.Choice choice = new ShareFormula.Choice(!withoutReference, withEmails);
+    Address address = desk.address(formula);
+    String slug = address.formula();
+    ShareFormula.Choice choice =
+        new ShareFormula.Choice(
+            address.variant(), !withoutReference, withEmails, withPrices, !onlyMyNotes);
     ShareFormula verb = new ShareFormula(desk);
     if (look) {
       ShareViews.Share share = verb.preview(slug, choice, by(desk));
@@ -89,6 +109,12 @@ final class ShareCommand extends WritingCommand {
   }
 
   private static void along(ShareViews.Share share, Output out) {
+    if (share.variant() != null) {
+      out.wrapped(
+          "  The variant " + share.variant() + " alone, as the main line of what is shared"
+              + (share.onMainLine() ? "." : ": the formula is not on your main line."),
+          "  ");
+    }
     out.line(
         "  "
             + share.lines().stream()
@@ -124,6 +150,10 @@ final class ShareCommand extends WritingCommand {
               + Figures.counted(share.commitsLeftOut(), "change", "changes")
               + " about other things stay, and tastings, which name guests.");
     }
+    named(
+        share.withPrices() ? "Prices and fields unknown here of" : "Without prices of",
+        share.foodsWithPrices(),
+        out);
     named("Notes that do not go along as they are", share.notesCut(), out);
     named("Speak of other formulas, and go along as written", share.speaksOfOthers(), out);
     named("Pictures that lost what they told beside what they show", share.photosStripped(), out);

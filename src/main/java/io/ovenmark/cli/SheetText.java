@@ -34,6 +34,7 @@ final class SheetText {
     text.unknowns();
     GoalText.print(sheet.goal(), out);
     text.method();
+    text.storage();
     text.allergens();
     text.bakes();
   }
@@ -240,6 +241,13 @@ final class SheetText {
     out.heading("Method");
     for (int i = 0; i < sheet.method().size(); i++) {
       out.wrapped("  " + (i + 1) + ". " + sheet.method().get(i), "     ");
+    }
+  }
+
+  private void storage() {
+    if (sheet.storage() != null) {
+      out.heading("Storage");
+      out.wrapped("  " + sheet.storage(), "  ");
     }
   }
 

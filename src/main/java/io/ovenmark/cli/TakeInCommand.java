@@ -84,8 +84,7 @@ final class TakeInCommand extends WritingCommand {
                     : "  Theirs came in under the names behind the arrows.");
           }
           named("Edited by hand on disk, and left so", taken.leftAsEditedByHand(), out);
-          out.line("  Take it back with: ovenmark undo"
-              + (taken.arrival().lines().size() > 1 ? " (the variants stay as branches)" : ""));
+          out.line("  Take it back, with its variants, with: ovenmark undo");
         });
     return ExitCode.DONE;
   }

@@ -117,7 +117,8 @@ import java.util.Set;
  * @param rules rules for energy and net carbohydrate, where they differ
  * @param process what is prescribed for the oven, where it differs, field by field
  * @param method the steps, word by word; empty when they are the same
- * @param texts name, description, goal, reference, notes on lines and unknown fields that differ
+ * @param texts name, description, goal, reference, storage, notes on lines and unknown fields
+ *     that differ
  * @param figures every figure with the causes of its difference, see {@link FigureComparison}: the
  *     macros for each {@link Basis}, then the others
  * @param goal the goal's rules on both sides

@@ -101,6 +101,8 @@ final class FieldChanges {
       text("name", "name", Optional.of(c.from()), Optional.of(c.to()), false);
     } else if (change instanceof Change.DescriptionChanged c) {
       text("description", "description", c.from(), c.to(), false);
+    } else if (change instanceof Change.StorageChanged c) {
+      text("storage", "storage", c.from(), c.to(), false);
     } else if (change instanceof Change.GoalChanged c) {
       text("goal", "goal", c.from(), c.to(), false);
     } else if (change instanceof Change.ReferenceChanged c) {

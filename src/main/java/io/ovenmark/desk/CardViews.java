@@ -1,5 +1,7 @@
 package io.ovenmark.desk;
 
+import io.ovenmark.measure.Quantity;
+import io.ovenmark.publish.card.Card;
 import java.util.List;
 import java.util.Map;
 
@@ -25,7 +27,7 @@ public final class CardViews {
    * @param basis how they were worked out
    * @param allergens what the foods contain
    * @param allergensUnknownIn foods of which that is not known
-   * @param cautions what to mind
+   * @param cautions what to mind, first what the formula calls for
    * @param storage how to keep it, or null
    * @param markdown the card as Markdown
    * @param text the card as plain text of at most 5 000 signs
@@ -48,7 +50,7 @@ public final class CardViews {
       List<String> basis,
       List<String> allergens,
       List<String> allergensUnknownIn,
-      List<String> cautions,
+      List<CautionView> cautions,
       String storage,
       String markdown,
       TextView text,
@@ -67,13 +69,14 @@ public final class CardViews {
    * An ingredient.
    *
    * @param mass such as {@code 110 g}; the amount as entered when its mass is unknown
-   * @param massKnown whether the mass is known
-   * @param measure the nearest measure of a kitchen, or null
+   * @param grams the unrounded mass, or null when it is unknown
+   * @param measure the nearest measure of a kitchen with its error over 5 %, or null
+   * @param measureGrams what that measure weighs, or null
    * @param name the food
    * @param note its note, or null
    */
   public record IngredientView(
-      String mass, boolean massKnown, String measure, String name, String note) {}
+      String mass, Double grams, String measure, Double measureGrams, String name, String note) {}
 
   /**
    * A figure of a piece.
@@ -81,9 +84,36 @@ public final class CardViews {
    * @param figure its key
    * @param label its name
    * @param text in words
-   * @param known whether it is exactly known
+   * @param value the unrounded figure in the unit of its key, or null when it is not exactly known
+   * @param atLeast what it is at least, or null when that is not known
+   * @param atMost what it is at most, or null when that is not known
    */
-  public record FactView(String figure, String label, String text, boolean known) {}
+  public record FactView(
+      String figure, String label, String text, Double value, Double atLeast, Double atMost) {
+    static FactView of(Card.Fact fact) {
+      Quantity quantity = fact.quantity();
+      return new FactView(
+          fact.key(),
+          fact.label(),
+          fact.text(),
+          quantity.isKnown() ? quantity.low() : null,
+          finite(quantity.low()),
+          finite(quantity.high()));
+    }
+
+    private static Double finite(double bound) {
+      return Double.isFinite(bound) ? bound : null;
+    }
+  }
+
+  /**
+   * Something to mind.
+   *
+   * @param caution the key by which it can be worded longer; null for one that was added
+   * @param own what the formula calls for, which always stands; null for one that was added
+   * @param text the words on the card: those of its own, and what was written for it
+   */
+  public record CautionView(String caution, String own, String text) {}
 
   /**
    * A plain text.

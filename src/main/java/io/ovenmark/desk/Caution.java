@@ -15,8 +15,15 @@ record Caution(String key, String words) {
     requireNonNull(words, "words");
   }
 
-  /** The same with more words after its own; blanks add nothing. */
+  /**
+   * The same with more words after its own. What begins with its own words goes on from them;
+   * blanks, and what is but a part of its own words, add nothing.
+   */
   Caution longer(String more) {
-    return more.isBlank() ? this : new Caution(key, words + " " + more.strip());
+    String said = more.strip();
+    if (words.contains(said)) {
+      return this;
+    }
+    return new Caution(key, said.startsWith(words) ? said : words + " " + said);
   }
 }

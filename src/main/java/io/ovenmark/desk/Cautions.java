@@ -3,6 +3,7 @@ package io.ovenmark.desk;
 import io.ovenmark.bake.Bake;
 import io.ovenmark.goal.Goal;
 import io.ovenmark.measure.Quantity;
+import io.ovenmark.measure.Quoting;
 import io.ovenmark.measure.ShownUnits;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.pantry.Allergen;
@@ -76,22 +77,22 @@ final class Cautions {
    *
    * @param cautions the cautions that apply
    * @param more by key what to add; nothing or blanks add nothing
-   * @return the words of every caution, none left out
+   * @return every caution in the same order, none left out
    * @throws Refusal when something was written for a caution that does not apply
    */
-  static List<String> worded(List<Caution> cautions, Map<String, String> more) {
+  static List<Caution> worded(List<Caution> cautions, Map<String, String> more) {
     List<String> keys = cautions.stream().map(Caution::key).toList();
     for (String key : new TreeSet<>(more.keySet())) {
       if (!keys.contains(key)) {
         throw new Refusal(
             Refusal.Reason.INVALID,
             "cautions." + key,
-            "There is no caution \"" + key + "\" here.",
+            "There is no caution " + Quoting.quote(key) + " here.",
             "Those that apply are " + String.join(", ", keys) + ".");
       }
     }
     return cautions.stream()
-        .map(caution -> caution.longer(more.getOrDefault(caution.key(), "")).words())
+        .map(caution -> caution.longer(more.getOrDefault(caution.key(), "")))
         .toList();
   }
 
@@ -160,7 +161,7 @@ final class Cautions {
         if (!cool.isEmpty()) {
           cautions.add(
               new Caution(
-                  "egg-core",
+                  "egg-core-" + bake.id(),
                   "In the bake of " + bake.time().toLocalDate() + " the centre stayed below 71 °C"
                       + " (160 °F), though there is egg in it: " + String.join(", ", cool)
                       + ". Do not serve such pieces; follow local food codes."));

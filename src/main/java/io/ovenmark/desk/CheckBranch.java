@@ -12,6 +12,7 @@ import io.ovenmark.notebook.NotebookFile;
 import io.ovenmark.notebook.store.BlobId;
 import io.ovenmark.notebook.store.StoreException;
 import io.ovenmark.pantry.BuiltInPantry;
+import io.ovenmark.story.StoryPlan;
 import io.ovenmark.tasting.Tasting;
 import java.util.HashSet;
 import java.util.List;
@@ -32,6 +33,7 @@ final class CheckBranch {
   private final SortedMap<String, Bake> bakes = new TreeMap<>();
   private final SortedMap<String, BlobId> photos = new TreeMap<>();
   private final SortedMap<String, Tasting> tastings = new TreeMap<>();
+  private final SortedMap<String, StoryPlan> stories = new TreeMap<>();
 
   CheckBranch(
       Inspection inspection, Inspection.Head head, CheckHistories histories, CheckLog log) {
@@ -95,8 +97,10 @@ final class CheckBranch {
       } else if (file instanceof NotebookFile.PhotoFile) {
         photos.put(path, blob);
       } else if (file instanceof NotebookFile.TastingFile found) {
-      tastings.put(path, found.tasting());
-    } else if (file instanceof NotebookFile.StrayFile) {
+        tastings.put(path, found.tasting());
+      } else if (file instanceof NotebookFile.StoryFile found) {
+        stories.put(path, found.plan());
+      } else if (file instanceof NotebookFile.StrayFile) {
         log.wrong(path, line(), CheckDisk.STRAY, CheckDisk.STRAY_HINT);
       }
     } catch (UnreadableException e) {
@@ -117,6 +121,8 @@ final class CheckBranch {
     bakes.forEach(this::bake);
     CheckTastings checked = new CheckTastings(histories, bakes, log);
     tastings.forEach(checked::check);
+    CheckStories told = new CheckStories(histories, files.keySet(), log);
+    stories.forEach(told::check);
     Set<String> mentioned = new HashSet<>();
     bakes.values().forEach(bake -> bake.photos().forEach(photo -> mentioned.add(photo.file())));
     boolean allBakesRead =

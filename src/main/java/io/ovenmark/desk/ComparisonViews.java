@@ -22,7 +22,7 @@ public final class ComparisonViews {
    * @param goal how the goal's rules stand on both sides, or null when neither side has one
    * @param process what differs in the oven settings
    * @param method the steps, word by word; empty when the method is the same
-   * @param texts what differs in name, description, goal, reference and unknown fields
+   * @param texts what differs in name, description, goal, reference, storage and unknown fields
    * @param outcomes what was baked on both sides
    * @param confounded the things that differ between the bakes; fewer than two means that nothing
    *     is confounded

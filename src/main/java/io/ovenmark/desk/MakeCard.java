@@ -17,6 +17,8 @@ import io.ovenmark.publish.card.CardMaker;
 import io.ovenmark.publish.card.CardMarkdown;
 import io.ovenmark.publish.card.CardPhoto;
 import io.ovenmark.publish.card.CardText;
+import io.ovenmark.publish.card.KitchenMeasure;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -36,7 +38,12 @@ public final class MakeCard {
 
   private final Desk desk;
 
-  private record Made(Card card, CardChoices choices, Optional<Photo> photo, List<Bake> bakes) {}
+  private record Made(
+      Card card,
+      CardChoices choices,
+      Optional<Photo> photo,
+      List<Bake> bakes,
+      List<CardViews.CautionView> cautions) {}
 
   /**
    * Works on a desk.
@@ -75,22 +82,21 @@ public final class MakeCard {
                 each ->
                     new CardViews.IngredientView(
                         each.mass(),
-                        each.known(),
+                        BakeViews.number(each.grams()),
                         each.measure().orElse(null),
+                        each.kitchen().map(KitchenMeasure::grams).orElse(null),
                         each.name(),
                         each.note().orElse(null)))
             .toList(),
         card.method(),
         card.stages().stream().map(Card.Stage::inOneLine).toList(),
         card.figures().stream()
-            .map(
-                fact ->
-                    new CardViews.FactView(fact.key(), fact.label(), fact.text(), fact.known()))
+            .map(CardViews.FactView::of)
             .toList(),
         card.basis(),
         card.contains(),
         card.allergensUnknownIn(),
-        card.cautions(),
+        made.cautions(),
         card.storage().orElse(null),
         CardMarkdown.of(card),
         text(card, CardText.LONG),
@@ -109,6 +115,11 @@ public final class MakeCard {
   public String page(Address address, CardOrder order) {
     Made made = make(address, order, true);
     return CardHtml.of(made.card(), made.choices().paper());
+  }
+
+  /** The card of a revision before it is laid out, without a picture. */
+  Card card(Address address) {
+    return make(address, CardOrder.USUAL, false).card();
   }
 
   private static CardViews.TextView text(Card card, int limit) {
@@ -136,13 +147,32 @@ public final class MakeCard {
         withPicture ? photo.flatMap(chosen -> picture(address, chosen, order)) : Optional.empty();
     String shown =
         revision.address() + (otherFoods ? " (foods of today)" : "");
+    List<Caution> own = Cautions.keyed(sheet.worksheet(), bakes, units(choices));
+    List<Caution> worded = Cautions.worded(own, CautionWords.read(order.words()));
     CardMaker.Facts facts =
         new CardMaker.Facts(
             shown,
             Optional.of(revision.time().toLocalDate().toString()),
             picture,
-            Cautions.of(sheet.worksheet(), bakes, units(choices)));
-    return new Made(CardMaker.of(sheet.worksheet(), facts, choices), choices, photo, all);
+            worded.stream().map(Caution::words).toList());
+    return new Made(
+        CardMaker.of(sheet.worksheet(), facts, choices),
+        choices,
+        photo,
+        all,
+        cautions(own, worded, choices));
+  }
+
+  private static List<CardViews.CautionView> cautions(
+      List<Caution> own, List<Caution> worded, CardChoices choices) {
+    List<CardViews.CautionView> views = new ArrayList<>();
+    for (int i = 0; i < own.size(); i++) {
+      Caution caution = own.get(i);
+      views.add(
+          new CardViews.CautionView(caution.key(), caution.words(), worded.get(i).words()));
+    }
+    choices.more().forEach(text -> views.add(new CardViews.CautionView(null, null, text)));
+    return views;
   }
 
   private static ShownUnits units(CardChoices choices) {

@@ -59,6 +59,7 @@ public final class NewFormula {
           List.of(),
           List.of(),
           Yield.UNSTATED,
+          Optional.empty(),
           Extras.NONE);
     } catch (IllegalArgumentException e) {
       throw Refusal.of("name", e);

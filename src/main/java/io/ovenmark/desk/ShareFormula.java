@@ -40,12 +40,23 @@ public final class ShareFormula {
   /**
    * What may be chosen.
    *
+   * @param variant a variant that is shared alone, as the main line of what is shared; empty for
+   *     the main line with all variants, or for the first variant when the main line does not have
+   *     the formula
    * @param reference whether the conventional formula that it was rebuilt from goes along
    * @param emails whether people's e-mail addresses go along
+   * @param prices whether prices of foods go along, and fields of their files that Ovenmark does
+   *     not know
+   * @param othersNotes whether notes go along that others than the sharer wrote
    */
-  public record Choice(boolean reference, boolean emails) {
-    /** With the conventional formula, without addresses. */
-    public static final Choice USUAL = new Choice(true, false);
+  public record Choice(
+      Optional<String> variant,
+      boolean reference,
+      boolean emails,
+      boolean prices,
+      boolean othersNotes) {
+    /** All lines with the conventional formula and all notes, without addresses and prices. */
+    public static final Choice USUAL = new Choice(Optional.empty(), true, false, false, true);
   }
 
   /**
@@ -64,10 +75,11 @@ public final class ShareFormula {
    * @param choice what was chosen
    * @param by who shares it, and when
    * @return what goes along, and what a person should look at before
-   * @throws Refusal when there is no such formula on the main line
+   * @throws Refusal when there is no such formula or variant
    */
   public ShareViews.Share preview(String formula, Choice choice, By by) {
-    return view(formula, choice, excerpt(formula, choice, by));
+    Address lead = lead(formula, choice);
+    return view(lead, choice, excerpt(lead, choice, by), by);
   }
 
   /**
@@ -98,11 +110,12 @@ public final class ShareFormula {
           "There is no folder " + folder + ".",
           "Make it first, or choose another one.");
     }
-    Excerpt excerpt = excerpt(formula, choice, by);
+    Address lead = lead(formula, choice);
+    Excerpt excerpt = excerpt(lead, choice, by);
     excerpt.writeBundle(file.toAbsolutePath().normalize(), told(excerpt, progress));
     try {
       return new ShareViews.Shared(
-          view(formula, choice, excerpt), file.toString(), false, Files.size(file));
+          view(lead, choice, excerpt, by), file.toString(), false, Files.size(file));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -129,26 +142,43 @@ public final class ShareFormula {
           "This folder is a part of the notebook itself.",
           "Choose a folder outside of it.");
     }
-    Excerpt excerpt = excerpt(formula, choice, by);
+    Address lead = lead(formula, choice);
+    Excerpt excerpt = excerpt(lead, choice, by);
     excerpt.writeFolder(place, told(excerpt, progress));
     return new ShareViews.Shared(
-        view(formula, choice, excerpt), folder.toString(), true, null);
+        view(lead, choice, excerpt, by), folder.toString(), true, null);
   }
 
   private static LongConsumer told(Excerpt excerpt, Progress progress) {
     return done -> progress.at(done, excerpt.steps());
   }
 
-  private Excerpt excerpt(String slug, Choice choice, By by) {
+  /** The main line, if it has the formula; else a variant. */
+  private Address lead(String slug, Choice choice) {
     Notebook notebook = desk.notebook();
-    Discretion discretion = discretion(slug, choice);
+    Address main = Address.latest(slug, Optional.empty());
+    if (choice.variant().isPresent()) {
+      return Address.latest(slug, choice.variant());
+    }
+    return notebook.newestIfAny(main).isPresent()
+        ? main
+        : notebook.lines(slug).stream()
+            .skip(1)
+            .filter(line -> notebook.newestIfAny(line).isPresent())
+            .findFirst()
+            .orElse(main);
+  }
+
+  private Excerpt excerpt(Address lead, Choice choice, By by) {
+    Discretion discretion = discretion(lead.formula(), choice);
     return Excerpt.of(
-        notebook,
+        desk.notebook(),
         new Excerpt.Wish(
-            slug,
+            lead,
             choice.reference(),
+            choice.prices(),
             author -> choice.emails() ? author : new Author(author.name(), ""),
-            discretion::note,
+            new ToldNotes(discretion, by.author(), choice.othersNotes()),
             BarePhoto::of,
             discretion::speaksOfOthers),
         by);
@@ -193,11 +223,19 @@ public final class ShareFormula {
     }
   }
 
-  private static ShareViews.Share view(String slug, Choice choice, Excerpt excerpt) {
+  private ShareViews.Share view(Address lead, Choice choice, Excerpt excerpt, By by) {
     Excerpt.Contained contained = excerpt.contained();
+    String slug = lead.formula();
+    Notebook notebook = desk.notebook();
     return new ShareViews.Share(
         slug,
         contained.name(),
+        lead.variant().orElse(null),
+        notebook.newestIfAny(Address.latest(slug, Optional.empty())).isPresent(),
+        notebook.lines(slug).stream()
+            .filter(line -> notebook.newestIfAny(line).isPresent())
+            .flatMap(line -> line.variant().stream())
+            .toList(),
         lines(contained.revisions()),
         contained.bakes(),
         contained.photos(),
@@ -217,6 +255,7 @@ public final class ShareFormula {
                         choice.emails() && !each.email().isEmpty() ? each.email() : null))
             .distinct()
             .toList(),
+        contained.prices(),
         contained.publications(),
         contained.notes(),
         contained.notesCut(),
@@ -229,7 +268,10 @@ public final class ShareFormula {
             .toList(),
         choice.reference(),
         choice.emails(),
-        slug + ".bundle");
+        choice.prices(),
+        choice.othersNotes(),
+        by.author().name(),
+        slug + lead.variant().map(name -> "-" + name).orElse("") + ".bundle");
   }
 
   static List<ShareViews.SharedLine> lines(Map<String, Integer> revisions) {

@@ -11,6 +11,9 @@ public final class ShareViews {
    *
    * @param formula short name
    * @param name name for people
+   * @param variant the variant that is shared alone, as the main line; null for all lines
+   * @param onMainLine whether the main line has the formula
+   * @param variants the variants that can be shared alone
    * @param lines its lines of history
    * @param bakes how many bakes
    * @param photos how many photos
@@ -18,6 +21,7 @@ public final class ShareViews {
    * @param goals short names of the goals
    * @param references the conventional formulas that it was rebuilt from
    * @param people who wrote, as they will be named
+   * @param foodsWithPrices foods whose file has a price, or fields that Ovenmark does not know
    * @param publications how many revisions are published
    * @param notes how many notes
    * @param notesCut the notes as they are here that do not go along as they are
@@ -29,11 +33,17 @@ public final class ShareViews {
    * @param unknownFields files with fields that Ovenmark does not know, which go along
    * @param withReference whether the conventional formulas go along
    * @param withEmails whether people's e-mail addresses go along
+   * @param withPrices whether prices go along, and fields of foods that Ovenmark does not know
+   * @param withOthersNotes whether notes go along that others than the sharer wrote
+   * @param sharer who shares
    * @param fileName a name for the bundle
    */
   public record Share(
       String formula,
       String name,
+      String variant,
+      boolean onMainLine,
+      List<String> variants,
       List<SharedLine> lines,
       int bakes,
       int photos,
@@ -41,6 +51,7 @@ public final class ShareViews {
       List<String> goals,
       List<SharedReference> references,
       List<Person> people,
+      List<String> foodsWithPrices,
       int publications,
       int notes,
       List<String> notesCut,
@@ -51,6 +62,9 @@ public final class ShareViews {
       List<FieldsOfFile> unknownFields,
       boolean withReference,
       boolean withEmails,
+      boolean withPrices,
+      boolean withOthersNotes,
+      String sharer,
       String fileName) {}
 
   /**

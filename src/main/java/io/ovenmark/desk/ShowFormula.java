@@ -186,6 +186,7 @@ public final class ShowFormula {
         worksheet.lines().stream().map(ShowFormula::line).toList(),
         formula.method(),
         formula.bake().stream().map(ShowFormula::stage).toList(),
+        formula.storage().orElse(null),
         macros,
         worksheet.policy().energy().key(),
         worksheet.policy().netCarbohydrate().inWords(),

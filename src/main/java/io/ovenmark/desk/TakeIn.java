@@ -6,6 +6,7 @@ import io.ovenmark.notebook.ArrivingFormula;
 import io.ovenmark.notebook.By;
 import io.ovenmark.notebook.ForeignNotebook;
 import io.ovenmark.notebook.IncomingFormula;
+import io.ovenmark.notebook.LegibleFiles;
 import io.ovenmark.notebook.Notebook;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.photo.BarePhoto;
@@ -145,7 +146,7 @@ public final class TakeIn {
       try {
         source.latest().formula(slug).flatMap(Formula::reference).ifPresent(references::add);
       } catch (UnreadableException damaged) {
-        continue;
+        throw LegibleFiles.refusal(damaged);
       }
     }
     slugs.removeAll(references);

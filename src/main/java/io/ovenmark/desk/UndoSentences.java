@@ -41,7 +41,17 @@ final class UndoSentences {
    * @param then what it holds without it
    */
   static List<String> of(LastChange change, Contents now, Contents then) {
-    return new UndoSentences(now, then).sentences(change.effects());
+    List<String> sentences = new ArrayList<>();
+    change.variants().forEach((line, effect) -> sentences.add(sentence("variant", line, effect)));
+    change
+        .publications()
+        .forEach((name, effect) -> sentences.add(sentence("publication of", name, effect)));
+    sentences.addAll(new UndoSentences(now, then).sentences(change.effects()));
+    return List.copyOf(sentences);
+  }
+
+  private static String sentence(String kind, String name, Effect effect) {
+    return "The " + kind + " " + name + " " + one(effect) + ".";
   }
 
   private List<String> sentences(Map<String, Effect> effects) {
@@ -80,6 +90,7 @@ final class UndoSentences {
       case BACK -> "is there again";
       case AS_BEFORE -> "is as it was before";
       case GONE -> "is taken away";
+      case LOST -> "cannot come back: it is not kept in this copy of the notebook";
     };
   }
 
@@ -88,6 +99,7 @@ final class UndoSentences {
       case BACK -> "are there again";
       case AS_BEFORE -> "are as they were before";
       case GONE -> "are taken away";
+      case LOST -> "cannot come back: they are not kept in this copy of the notebook";
     };
   }
 

@@ -126,6 +126,7 @@ public final class Views {
    * @param lines the ingredients
    * @param method the steps
    * @param bake the stages in the oven
+   * @param storage how to keep what was baked, or null
    * @param macros for each basis
    * @param energyRule how energy was worked out
    * @param netCarbohydrateRule how net carbohydrate was worked out
@@ -160,6 +161,7 @@ public final class Views {
       List<LineView> lines,
       List<String> method,
       List<StageView> bake,
+      String storage,
       Map<String, FigureSet> macros,
       String energyRule,
       String netCarbohydrateRule,

@@ -20,6 +20,7 @@ import java.util.Set;
  * @param method the steps in order
  * @param bake the stages in the oven in order, ids unique
  * @param yield what a batch gives
+ * @param storage how to keep what was baked; empty when not stated
  * @param extras unknown fields
  */
 public record Formula(
@@ -31,6 +32,7 @@ public record Formula(
     List<String> method,
     List<BakeSetting> bake,
     Yield yield,
+    Optional<String> storage,
     Extras extras) {
 
   /** Copies the lists and checks that it is named and that ids are slugs and unique. */
@@ -43,6 +45,7 @@ public record Formula(
     method = List.copyOf(method);
     bake = List.copyOf(bake);
     requireNonNull(yield, "yield");
+    requireNonNull(storage, "storage");
     requireNonNull(extras, "extras");
     if (name.isBlank()) {
       throw new IllegalArgumentException("A formula needs a name.\nGive it one.");
@@ -79,6 +82,7 @@ public record Formula(
         List.of(),
         List.of(),
         Yield.UNSTATED,
+        Optional.empty(),
         Extras.NONE);
   }
 
@@ -125,7 +129,8 @@ public record Formula(
    * @return a new formula
    */
   public Formula withName(String next) {
-    return new Formula(next, description, goal, reference, lines, method, bake, yield, extras);
+    return new Formula(
+        next, description, goal, reference, lines, method, bake, yield, storage, extras);
   }
 
   /**
@@ -135,7 +140,8 @@ public record Formula(
    * @return a new formula
    */
   public Formula withDescription(Optional<String> next) {
-    return new Formula(name, next, goal, reference, lines, method, bake, yield, extras);
+    return new Formula(
+        name, next, goal, reference, lines, method, bake, yield, storage, extras);
   }
 
   /**
@@ -145,7 +151,8 @@ public record Formula(
    * @return a new formula
    */
   public Formula withGoal(Optional<String> next) {
-    return new Formula(name, description, next, reference, lines, method, bake, yield, extras);
+    return new Formula(
+        name, description, next, reference, lines, method, bake, yield, storage, extras);
   }
 
   /**
@@ -155,7 +162,8 @@ public record Formula(
    * @return a new formula
    */
   public Formula withReference(Optional<String> next) {
-    return new Formula(name, description, goal, next, lines, method, bake, yield, extras);
+    return new Formula(
+        name, description, goal, next, lines, method, bake, yield, storage, extras);
   }
 
   /**
@@ -165,7 +173,8 @@ public record Formula(
    * @return a new formula
    */
   public Formula withLines(List<Line> next) {
-    return new Formula(name, description, goal, reference, next, method, bake, yield, extras);
+    return new Formula(
+        name, description, goal, reference, next, method, bake, yield, storage, extras);
   }
 
   /**
@@ -175,7 +184,8 @@ public record Formula(
    * @return a new formula
    */
   public Formula withMethod(List<String> next) {
-    return new Formula(name, description, goal, reference, lines, next, bake, yield, extras);
+    return new Formula(
+        name, description, goal, reference, lines, next, bake, yield, storage, extras);
   }
 
   /**
@@ -185,7 +195,8 @@ public record Formula(
    * @return a new formula
    */
   public Formula withBake(List<BakeSetting> next) {
-    return new Formula(name, description, goal, reference, lines, method, next, yield, extras);
+    return new Formula(
+        name, description, goal, reference, lines, method, next, yield, storage, extras);
   }
 
   /**
@@ -195,7 +206,19 @@ public record Formula(
    * @return a new formula
    */
   public Formula withYield(Yield next) {
-    return new Formula(name, description, goal, reference, lines, method, bake, next, extras);
+    return new Formula(
+        name, description, goal, reference, lines, method, bake, next, storage, extras);
+  }
+
+  /**
+   * The same formula with other words on how to keep what was baked.
+   *
+   * @param next the words, empty for none
+   * @return a new formula
+   */
+  public Formula withStorage(Optional<String> next) {
+    return new Formula(
+        name, description, goal, reference, lines, method, bake, yield, next, extras);
   }
 
   /**
@@ -205,6 +228,7 @@ public record Formula(
    * @return a new formula
    */
   public Formula withExtras(Extras next) {
-    return new Formula(name, description, goal, reference, lines, method, bake, yield, next);
+    return new Formula(
+        name, description, goal, reference, lines, method, bake, yield, storage, next);
   }
 }

@@ -70,6 +70,7 @@ public final class FormulaCodec {
             .texts("method", formula.method())
             .list("bake", formula.bake(), FormulaCodec::toJson)
             .value("yield", yield.object())
+            .text("storage", formula.storage())
             .extras(formula.extras())
             .object());
   }

@@ -42,15 +42,15 @@ import java.util.function.UnaryOperator;
  * <tr><td>{@code yield.pieces}, {@code yield.dough_per_piece_g}</td><td>one clears the other, which
  *     follows from the batch mass</td></tr>
  * <tr><td>{@code yield.handling_loss_percent}</td><td>the loss</td></tr>
- * <tr><td>{@code name}, {@code description}, {@code goal}, {@code reference}</td><td>the
- *     formula's own</td></tr>
+ * <tr><td>{@code name}, {@code description}, {@code goal}, {@code reference}, {@code
+ *     storage}</td><td>the formula's own</td></tr>
  * <tr><td>{@code method.3=text}, {@code method.3=}, {@code method.+=text}</td><td>changes, removes,
  *     appends a step</td></tr>
  * </table>
  *
  * <p>Minutes and the numbers of the yield can be raised and lowered too. The words name,
- * description, goal, reference, lines, method, bake and yield always mean the formula's own fields
- * at the beginning of a path; a line that is called by one of them is reached as {@code
+ * description, goal, reference, lines, method, bake, yield and storage always mean the formula's
+ * own fields at the beginning of a path; a line that is called by one of them is reached as {@code
  * lines.bake=5 g}.
  *
  * <p>Everything that cannot be done is refused with an {@link IllegalArgumentException} whose
@@ -60,7 +60,9 @@ import java.util.function.UnaryOperator;
  */
 public record FormulaEdit(Formula formula) {
   private static final Set<String> OWN_WORDS =
-      Set.of("name", "description", "goal", "reference", "lines", "method", "bake", "yield");
+      Set.of(
+          "name", "description", "goal", "reference", "lines", "method", "bake", "yield",
+          "storage");
   private static final List<String> LINE_FIELDS = List.of("amount", "food", "flour", "note");
   private static final List<String> BAKE_FIELDS =
       List.of("temperature", "minutes", "rack", "steam", "vessel", "note");
@@ -241,6 +243,7 @@ public record FormulaEdit(Formula formula) {
               given.text().orElseThrow(
                   () -> refuse("A formula needs a name.", "Write one after \"name=\".")));
       case "description" -> formula.withDescription(given.text());
+      case "storage" -> formula.withStorage(given.text());
       case "goal" -> formula.withGoal(given.slug());
       default -> formula.withReference(given.slug());
     };

@@ -47,6 +47,7 @@ final class FormulaReading {
     List<String> method = steps(fields.texts("method"));
     List<Draft<BakeSetting>> bake = fields.objects("bake", this::bakeSetting);
     Yield yield = fields.object("yield").map(this::yield).orElse(Yield.UNSTATED);
+    Optional<String> storage = text(fields, "storage");
     Extras extras = fields.extras();
     Formula formula =
         new Formula(
@@ -58,6 +59,7 @@ final class FormulaReading {
             method,
             settle(bake, bakeIds),
             yield,
+            storage,
             extras);
     return new FormulaDraft(formula, places, fields.problems());
   }

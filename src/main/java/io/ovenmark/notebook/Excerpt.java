@@ -2,8 +2,8 @@ package io.ovenmark.notebook;
 
 import static java.util.Objects.requireNonNull;
 
+import io.ovenmark.bake.Bake;
 import io.ovenmark.formula.Formula;
-import io.ovenmark.json.Extras;
 import io.ovenmark.notebook.FormulaPast.End;
 import io.ovenmark.notebook.FormulaPast.Moment;
 import io.ovenmark.notebook.store.Author;
@@ -22,7 +22,6 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.function.BinaryOperator;
 import java.util.function.Function;
 import java.util.function.LongConsumer;
 import java.util.function.Predicate;
@@ -44,37 +43,64 @@ import java.util.function.UnaryOperator;
 public final class Excerpt {
   private final Notebook notebook;
   private final Wish wish;
+  private final String slug;
   private final FormulaPast past;
   private final MadeContents contents;
+  private final OutgoingFiles outgoing;
   private final Chronicle chronicle;
   private final Contained contained;
 
   /**
    * What is wanted.
    *
-   * @param formula short name of the formula
+   * @param lead the formula's main line, with which all variants go along, or a variant, which goes
+   *     alone and is the main line there
    * @param reference whether the formula that it was rebuilt from goes along
    * @param people how a person is named there
-   * @param notes a note as it goes along, given what to say when nothing of it may; not blank
+   * @param notes a note as it goes along
+   * @param prices whether prices of foods go along, and fields of their files that this program
+   *     does not know
    * @param pictures a picture without what it tells beside what it shows; the same bytes when there
    *     is nothing to take out, empty when it is no picture
    * @param otherwise tells a text that speaks of what does not go along
    */
   public record Wish(
-      String formula,
+      Address lead,
       boolean reference,
+      boolean prices,
       UnaryOperator<Author> people,
-      BinaryOperator<String> notes,
+      Notes notes,
       Function<byte[], Optional<byte[]>> pictures,
       Predicate<String> otherwise) {
     /** Checks that nothing is null. */
     public Wish {
-      requireNonNull(formula, "formula");
+      requireNonNull(lead, "lead");
       requireNonNull(people, "people");
       requireNonNull(notes, "notes");
       requireNonNull(pictures, "pictures");
       requireNonNull(otherwise, "otherwise");
     }
+  }
+
+  /** Words a note anew. */
+  public interface Notes {
+    /**
+     * A note as it goes along.
+     *
+     * @param note the note
+     * @param otherwise what to say when nothing of it may go
+     * @param author who wrote it
+     * @return not blank
+     */
+    String worded(String note, String otherwise, Author author);
+
+    /**
+     * A bake as it goes along.
+     *
+     * @param bake the bake
+     * @return the same when nothing of it stays
+     */
+    Bake told(Bake bake);
   }
 
   /**
@@ -89,6 +115,8 @@ public final class Excerpt {
    * @param references short names of the formulas that it was rebuilt from, also those that stay
    * @param referencesAlong those of them that go along
    * @param people who wrote, in alphabetical order
+   * @param prices short names of the foods that have a price or fields that this program does not
+   *     know
    * @param publications how many published revisions
    * @param notes how many notes
    * @param notesCut notes as they were that do not go along as they are
@@ -108,6 +136,7 @@ public final class Excerpt {
       List<String> references,
       List<String> referencesAlong,
       List<Author> people,
+      List<String> prices,
       int publications,
       int notes,
       List<String> notesCut,
@@ -120,19 +149,21 @@ public final class Excerpt {
   private Excerpt(Notebook notebook, Wish wish, By by) {
     this.notebook = notebook;
     this.wish = wish;
-    this.past = FormulaPast.of(notebook, wish.formula(), wish.reference());
+    this.slug = wish.lead().formula();
+    this.past = FormulaPast.of(notebook, wish.lead(), wish.reference());
     this.contents = new MadeContents(notebook.store(), wish.pictures());
+    this.outgoing =
+        new OutgoingFiles(notebook, contents, slug, wish.prices(), wish.notes()::told);
     List<String> cut = new ArrayList<>();
     Retelling.Notes notes =
-        (note, otherwise) -> {
-          String worded = wish.notes().apply(note, otherwise);
+        (note, otherwise, author) -> {
+          String worded = wish.notes().worded(note, otherwise, author);
           if (!worded.strip().equals(note.strip())) {
             cut.add(note.strip());
           }
           return worded;
         };
-    String slug = wish.formula();
-    Formula formula = notebook.formula(notebook.newest(Address.latest(slug, Optional.empty())));
+    Formula formula = notebook.formula(notebook.newest(wish.lead()));
     Retelling retelling =
         new Retelling(
             past,
@@ -140,13 +171,14 @@ public final class Excerpt {
             slug,
             path -> Optional.empty(),
             new Retelling.Telling(
-                files -> outgoing(files, formula.name()), notes, wish.people()));
+                files -> outgoing.files(files, formula.name()), notes, wish.people()));
     retelling.tellAll();
     retelling.tellPublications(notebook.store());
     for (Map.Entry<Address, End> end : past.ends().entrySet()) {
-      SortedMap<String, BlobId> now = outgoing(end.getValue().files(), formula.name());
+      SortedMap<String, BlobId> now = outgoing.files(end.getValue().files(), formula.name());
       if (!now.equals(retelling.filesAt(end.getKey()))) {
-        retelling.append(end.getKey(), now, by, "Foods, goals and settings as they are now");
+        String note = "Foods, goals and settings as they are now";
+        retelling.append(end.getKey(), now, by, ids -> note);
       }
     }
     this.chronicle = retelling.chronicle();
@@ -160,7 +192,7 @@ public final class Excerpt {
    * @param wish what is wanted
    * @param by who shares it, and when
    * @return the excerpt
-   * @throws Refusal when there is no such formula on the main line
+   * @throws Refusal when the line has no such formula
    */
   public static Excerpt of(Notebook notebook, Wish wish, By by) {
     return new Excerpt(notebook, wish, by);
@@ -205,38 +237,6 @@ public final class Excerpt {
     BundleFile.unfold(folder, chronicle, contents::read, progress);
   }
 
-  private SortedMap<String, BlobId> outgoing(SortedMap<String, BlobId> files, String title) {
-    SortedMap<String, BlobId> told = new TreeMap<>();
-    files.forEach(
-        (path, blob) -> {
-          if (path.equals(Layout.SETTINGS)) {
-            told.put(path, contents.put(settings(blob, title)));
-          } else if (Layout.isPhoto(path)) {
-            contents.picture(path, blob).ifPresent(clean -> told.put(path, clean));
-          } else {
-            told.put(path, blob);
-          }
-        });
-    told.computeIfAbsent(
-        Layout.SETTINGS, path -> contents.put(NotebookSettings.titled(title).write()));
-    return told;
-  }
-
-  /** Of the settings only what figures are worked out by. */
-  private byte[] settings(BlobId blob, String title) {
-    NotebookSettings usual = NotebookSettings.titled(title);
-    NotebookSettings own =
-        NotebookSettings.read(Layout.SETTINGS, notebook.store().read(blob));
-    return new NotebookSettings(
-            NotebookSettings.FORMAT,
-            title,
-            usual.temperatureUnit(),
-            usual.massUnit(),
-            own.policy(),
-            Extras.NONE)
-        .write();
-  }
-
   private Contained describe(Formula formula, List<String> cut) {
     Map<String, Integer> revisions = new LinkedHashMap<>();
     SortedSet<String> paths = new TreeSet<>();
@@ -244,7 +244,8 @@ public final class Excerpt {
     past.ends()
         .forEach(
             (line, end) -> {
-              revisions.put(line.line(), notebook.nextNumber(line) - 1);
+              revisions.put(
+                  line.equals(wish.lead()) ? slug : line.line(), notebook.nextNumber(line) - 1);
               paths.addAll(end.files().keySet());
               unreadable.addAll(contents.unreadable(end.files()));
             });
@@ -257,6 +258,7 @@ public final class Excerpt {
       moment.files().forEach((path, blob) -> texts.putIfAbsent(blob, path));
     }
     past.ends().values().forEach(e -> e.files().forEach((p, b) -> texts.putIfAbsent(b, p)));
+    SortedSet<String> priced = new TreeSet<>();
     SortedSet<String> speaking = new TreeSet<>();
     Map<String, List<String>> unknown = new TreeMap<>();
     texts.forEach(
@@ -264,15 +266,22 @@ public final class Excerpt {
           if (Layout.isPhoto(path) || path.equals(Layout.SETTINGS)) {
             return;
           }
-          byte[] bytes = contents.read(blob);
+          Optional<BlobId> told = outgoing.file(path, blob);
+          if (told.isEmpty()) {
+            return;
+          }
+          byte[] bytes = contents.read(told.get());
           if (wish.otherwise().test(new String(bytes, StandardCharsets.UTF_8))) {
             speaking.add(path);
           }
+          Layout.slugIn(Layout.PANTRY, path)
+              .filter(food -> outgoing.hasPrivate(path, blob))
+              .ifPresent(priced::add);
           List<String> fields = UnknownFields.of(path, bytes);
           if (!fields.isEmpty()) {
             unknown.put(path, fields);
           }
-          if (path.equals(Layout.formula(wish.formula()))) {
+          if (path.equals(Layout.formula(slug))) {
             UnknownFields.formula(path, bytes)
                 .flatMap(Formula::reference)
                 .ifPresent(references::add);
@@ -293,6 +302,7 @@ public final class Excerpt {
             .sorted(
                 Comparator.comparing(Author::name).thenComparing(Author::email))
             .toList(),
+        List.copyOf(priced),
         chronicle.labels().size(),
         past.moments().size(),
         List.copyOf(cut),

@@ -1,5 +1,6 @@
 package io.ovenmark.notebook;
 
+import io.ovenmark.json.UnreadableException;
 import io.ovenmark.notebook.store.BundleFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -56,7 +57,7 @@ public final class ForeignNotebook implements AutoCloseable {
     Path scratch = ScratchFolder.in(own.ownFolder());
     boolean opened = false;
     try {
-      BundleFile.read(place, scratch, progress);
+      BundleFile.read(place, scratch, Layout.SETTINGS, Layout::isAtTop, progress);
       ForeignNotebook foreign =
           new ForeignNotebook(Notebook.open(scratch), Optional.of(scratch));
       opened = true;
@@ -67,6 +68,8 @@ public final class ForeignNotebook implements AutoCloseable {
           String.valueOf(place.getFileName()),
           "The bundle holds no notebook: " + refusal.getMessage(),
           "Ask whoever sent it for one that was shared from Ovenmark.");
+    } catch (UnreadableException damaged) {
+      throw LegibleFiles.refusal(Layout.SETTINGS, damaged);
     } finally {
       if (!opened) {
         BundleFile.forget(scratch);

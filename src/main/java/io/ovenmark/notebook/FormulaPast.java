@@ -36,6 +36,7 @@ final class FormulaPast {
   static final int NOTHING = -1;
 
   private final Notebook notebook;
+  private final Address lead;
   private final String slug;
   private final boolean reference;
   private final List<Moment> moments = new ArrayList<>();
@@ -101,9 +102,10 @@ final class FormulaPast {
     }
   }
 
-  private FormulaPast(Notebook notebook, String slug, boolean reference) {
+  private FormulaPast(Notebook notebook, Address lead, boolean reference) {
     this.notebook = notebook;
-    this.slug = slug;
+    this.lead = lead;
+    this.slug = lead.formula();
     this.reference = reference;
   }
 
@@ -115,12 +117,36 @@ final class FormulaPast {
    * @param reference whether the formula that it was rebuilt from belongs to it
    */
   static FormulaPast of(Notebook notebook, String slug, boolean reference) {
-    FormulaPast past = new FormulaPast(notebook, slug, reference);
-    notebook.newest(Address.latest(slug, Optional.empty()));
-    for (Address line : notebook.lines(slug)) {
-      past.walk(line);
+    return of(notebook, Address.latest(slug, Optional.empty()), reference);
+  }
+
+  /**
+   * Reads it with one line of history in the lead: the main line with all variants, or a variant
+   * alone, with what it carried over from the main line.
+   *
+   * @param notebook where
+   * @param lead the line, which must have the formula
+   * @param reference whether the formula that it was rebuilt from belongs to it
+   */
+  static FormulaPast of(Notebook notebook, Address lead, boolean reference) {
+    FormulaPast past = new FormulaPast(notebook, lead, reference);
+    notebook.newest(lead);
+    if (lead.variant().isEmpty()) {
+      notebook.lines(lead.formula()).forEach(line -> past.walk(line));
+      return past;
     }
+    CommitId head = notebook.head(lead.branch());
+    notebook
+        .store()
+        .mergeBase(notebook.head(Layout.MAIN), head)
+        .ifPresent(shared -> past.walk(shared));
+    past.walk(lead);
     return past;
+  }
+
+  /** The line of history that is the main line where it is told. */
+  Address lead() {
+    return lead;
   }
 
   List<Moment> moments() {
@@ -149,8 +175,15 @@ final class FormulaPast {
   }
 
   private void walk(Address line) {
-    GitStore store = notebook.store();
     CommitId head = notebook.head(line.branch());
+    State state = walk(head);
+    if (state.moment() != NOTHING) {
+      ends.put(line, new End(state.moment(), files(head, state.formula(), state.needs())));
+    }
+  }
+
+  private State walk(CommitId head) {
+    GitStore store = notebook.store();
     List<CommitFacts> commits = new Transfer(store).line(head, states.keySet());
     Map<CommitId, Entry> entries = new HashMap<>();
     notebook
@@ -168,9 +201,7 @@ final class FormulaPast {
       state = step(facts, Optional.ofNullable(entries.get(facts.id())), state);
       states.put(facts.id(), state);
     }
-    if (state.moment() != NOTHING) {
-      ends.put(line, new End(state.moment(), files(head, state.formula(), state.needs())));
-    }
+    return state;
   }
 
   private State step(CommitFacts facts, Optional<Entry> entry, State before) {

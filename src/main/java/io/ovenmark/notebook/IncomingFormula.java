@@ -50,6 +50,7 @@ public final class IncomingFormula {
   private final OwnFiles ownFiles;
   private final FormulaPast past;
   private final String as;
+  private final Formula newest;
   private final boolean reference;
 
   /** What becomes of foods and goals that differ from the own ones of the same name. */
@@ -106,12 +107,13 @@ public final class IncomingFormula {
     this.contents = new MadeContents(source.store(), wish.pictures());
     this.files = new IncomingFiles(source, contents, own, wish.formula(), as);
     this.ownFiles = new OwnFiles(target, own, contents);
-    Address line = Address.latest(wish.formula(), Optional.empty());
-    Formula newest = source.formula(source.newest(line));
+    LegibleFiles legible = new LegibleFiles(source);
+    this.newest = legible.newest(wish.formula());
     this.reference =
         wish.reference()
             && newest.reference().filter(each -> own.formulaBlob(each).isPresent()).isEmpty();
     this.past = FormulaPast.of(source, wish.formula(), reference);
+    past.ends().values().forEach(end -> legible.check(end.files()));
   }
 
   /**
@@ -239,7 +241,7 @@ public final class IncomingFormula {
     SortedMap<String, BlobId> now = files.incoming(end.files());
     SortedSet<String> paths = new TreeSet<>();
     past.ends().values().forEach(each -> paths.addAll(files.incoming(each.files()).keySet()));
-    Formula formula = newest();
+    Formula formula = newest;
     List<String> foods = new ArrayList<>(foods(formula));
     List<String> goals = new ArrayList<>(formula.goal().stream().toList());
     List<String> references = references(now);
@@ -296,10 +298,6 @@ public final class IncomingFormula {
     return target.blobOf(said.toString().getBytes(StandardCharsets.UTF_8)).hex();
   }
 
-  private Formula newest() {
-    return source.formula(source.newest(Address.latest(wish.formula(), Optional.empty())));
-  }
-
   private Formula formula(String path, SortedMap<String, BlobId> files) {
     return FormulaCodec.read(path, contents.read(files.get(path)));
   }
@@ -325,14 +323,17 @@ public final class IncomingFormula {
             own::blob,
             new Retelling.Telling(
                 files::incoming,
-                (note, otherwise) -> note.isBlank() ? otherwise : note,
+                (note, otherwise, author) -> note.isBlank() ? otherwise : note,
                 author -> author));
     retelling.tellAll();
     retelling.tellPublications(source.store());
     Address main = Address.latest(as, Optional.empty());
     SortedMap<String, BlobId> now =
         files.incoming(past.ends().get(Address.latest(wish.formula(), Optional.empty())).files());
-    retelling.append(main, here(now, expected), by, message(expected));
+    Chronicle along = retelling.chronicle();
+    String message = message(expected);
+    retelling.append(
+        main, here(now, expected), by, ids -> message + TakenAlong.trailer(along, ids));
     return retelling.chronicle();
   }
 

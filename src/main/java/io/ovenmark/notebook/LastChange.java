@@ -6,7 +6,9 @@ import io.ovenmark.notebook.store.Author;
 import io.ovenmark.notebook.store.BlobId;
 import io.ovenmark.notebook.store.CommitFacts;
 import io.ovenmark.notebook.store.CommitId;
+import io.ovenmark.notebook.store.Companion;
 import io.ovenmark.notebook.store.Difference;
+import io.ovenmark.notebook.store.Transfer;
 import io.ovenmark.notebook.store.Write;
 import io.ovenmark.notebook.store.WriteOutcome;
 import java.time.OffsetDateTime;
@@ -31,6 +33,7 @@ public final class LastChange {
   private final CommitFacts facts;
   private final CommitId before;
   private final SortedMap<String, Difference> files;
+  private final List<Companion> along;
 
   private LastChange(
       Notebook notebook,
@@ -43,6 +46,8 @@ public final class LastChange {
     this.facts = facts;
     this.before = before;
     this.files = files;
+    this.along = TakenAlong.of(notebook, facts);
+    along.forEach(this::refuseChanged);
   }
 
   /**
@@ -51,7 +56,8 @@ public final class LastChange {
    * @param notebook the notebook
    * @param line the line; the change may be of any file on its branch
    * @return the change
-   * @throws Refusal when there is nothing to take back
+   * @throws Refusal when there is nothing to take back, or a variant that came in with it was
+   *     changed since
    */
   public static LastChange of(Notebook notebook, Address line) {
     requireNonNull(line, "line");
@@ -125,7 +131,9 @@ public final class LastChange {
     /** It is as it was before. */
     AS_BEFORE,
     /** It is gone. */
-    GONE
+    GONE,
+    /** It would come back, but is not kept here. */
+    LOST
   }
 
   /**
@@ -137,6 +145,65 @@ public final class LastChange {
     SortedMap<String, Effect> effects = new TreeMap<>();
     files.forEach((path, file) -> effects.put(path, effect(file)));
     return effects;
+  }
+
+  /**
+   * What taking it back does to variants that came in with a formula.
+   *
+   * @return the effect by the variant's line, such as {@code seeded-lupin-bun/egg-free}
+   */
+  public SortedMap<String, Effect> variants() {
+    return effects(Companion.Kind.BRANCH);
+  }
+
+  /**
+   * What taking it back does to publications that came in with a formula.
+   *
+   * @return the effect by the published revision, such as {@code seeded-lupin-bun@5}
+   */
+  public SortedMap<String, Effect> publications() {
+    return effects(Companion.Kind.TAG);
+  }
+
+  private SortedMap<String, Effect> effects(Companion.Kind kind) {
+    SortedMap<String, Effect> effects = new TreeMap<>();
+    for (Companion each : along) {
+      Companion.Standing standing = standing(each);
+      boolean back = each.way() == Companion.Way.BRING_BACK;
+      if (each.kind() == kind && (back || standing == Companion.Standing.READY)) {
+        effects.put(
+            TakenAlong.called(each),
+            standing == Companion.Standing.NOTHING
+                ? Effect.LOST
+                : back ? Effect.BACK : Effect.GONE);
+      }
+    }
+    return effects;
+  }
+
+  private Companion.Standing standing(Companion companion) {
+    return new Transfer(notebook.store()).standing(companion);
+  }
+
+  private void refuseChanged(Companion companion) {
+    if (standing(companion) != Companion.Standing.OTHER) {
+      return;
+    }
+    String name = TakenAlong.called(companion);
+    if (companion.way() == Companion.Way.BRING_BACK) {
+      throw new Refusal(
+          Refusal.Reason.EXISTS,
+          name,
+          "There is another " + name + " by now, so the one that was taken back cannot return.",
+          "Rename or delete the other one with git first.");
+    }
+    throw new Refusal(
+        Refusal.Reason.CONFLICT,
+        name,
+        name + " was changed since it was taken in, so taking it in cannot be undone.",
+        "Keep it, or, if those changes may go, delete it first with: git "
+            + (companion.kind() == Companion.Kind.BRANCH ? "branch -D " : "tag -d ")
+            + companion.name());
   }
 
   private static Effect effect(Difference file) {
@@ -157,7 +224,8 @@ public final class LastChange {
     Write write =
         Write.to(
                 line.branch(), Optional.of(facts.id()), by.author(), by.time(), undoNote(facts))
-            .trailer(RecordWriter.UNDOES, facts.id().hex());
+            .trailer(RecordWriter.UNDOES, facts.id().hex())
+            .with(along);
     for (Map.Entry<String, Difference> file : files.entrySet()) {
       Optional<BlobId> then = file.getValue().to();
       write =

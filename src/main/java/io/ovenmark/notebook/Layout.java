@@ -3,6 +3,7 @@ package io.ovenmark.notebook;
 import io.ovenmark.measure.Slug;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** Where things are kept in a notebook: paths, branches and tags, said once. */
@@ -19,6 +20,8 @@ final class Layout {
   static final String VARIANTS = "variant/";
   static final String PUBLISHED = "published/";
   private static final String JSON = ".json";
+  private static final Set<String> BESIDE =
+      Set.of("README.md", "README", "LICENSE", ".gitignore", ".gitattributes");
   private static final Pattern BAKE =
       Pattern.compile("bakes/[^/]+/\\d{4}-\\d\\d-\\d\\d-\\d{1,4}\\.json");
 
@@ -76,6 +79,14 @@ final class Layout {
   static boolean isInFolder(String path) {
     return List.of(FORMULAS, PANTRY, GOALS, BAKES, PHOTOS, TASTINGS, STORIES).stream()
         .anyMatch(folder -> path.startsWith(folder + "/"));
+  }
+
+  /**
+   * Whether something at the top of a repository belongs to a notebook: its settings, its folders,
+   * which end in a slash, and what people and Git put beside them.
+   */
+  static boolean isAtTop(String name) {
+    return name.equals(SETTINGS) || isInFolder(name) || BESIDE.contains(name);
   }
 
   /** Whether a path is a bake's. */

@@ -50,12 +50,19 @@ final class OwnFiles {
   }
 
   private boolean saysTheSame(String path, BlobId theirs, BlobId ours) {
-    NotebookFile there = NotebookFile.read(path, contents.read(theirs));
+    NotebookFile there = shared(NotebookFile.read(path, contents.read(theirs)));
     try {
-      return there.equals(NotebookFile.read(path, target.store().read(ours)));
+      return there.equals(shared(NotebookFile.read(path, target.store().read(ours))));
     } catch (UnreadableException damaged) {
       return false;
     }
+  }
+
+  /** Prices and the like may differ: no figure rests on them, and the own ones stay. */
+  private static NotebookFile shared(NotebookFile file) {
+    return file instanceof NotebookFile.FoodFile food
+        ? new NotebookFile.FoodFile(food.food().withoutPrivate())
+        : file;
   }
 
   private String free(

@@ -53,7 +53,7 @@ final class Retelling {
   /** Words a note anew. */
   @FunctionalInterface
   interface Notes {
-    String worded(String note, String otherwise);
+    String worded(String note, String otherwise, Author author);
   }
 
   /**
@@ -94,6 +94,9 @@ final class Retelling {
   }
 
   private String branch(Address line) {
+    if (line.equals(past.lead())) {
+      return Layout.MAIN;
+    }
     return Address.latest(as, line.variant()).branch();
   }
 
@@ -103,7 +106,8 @@ final class Retelling {
   }
 
   /** Adds a step at the end of a line of history. */
-  void append(Address line, SortedMap<String, BlobId> wanted, By by, String message) {
+  void append(
+      Address line, SortedMap<String, BlobId> wanted, By by, Chronicle.Message message) {
     int end = branches.get(branch(line));
     int at =
         add(
@@ -112,7 +116,7 @@ final class Retelling {
             wanted,
             telling.people().apply(by.author()),
             by.time(),
-            ids -> message);
+            message);
     branches.put(branch(line), at);
   }
 
@@ -130,7 +134,9 @@ final class Retelling {
         continue;
       }
       String name =
-          Layout.publishedTag(Address.latest(as, variant), numbers.get(moment.get()));
+          Layout.publishedTag(
+              Address.latest(as, variant.equals(past.lead().variant()) ? Optional.empty() : variant),
+              numbers.get(moment.get()));
       if (labels.stream().anyMatch(label -> label.name().equals(name))) {
         continue;
       }
@@ -142,7 +148,7 @@ final class Retelling {
           new Chronicle.Label(
               name,
               moment.get(),
-              telling.notes().worded(plain(tag.message()), "Published"),
+              telling.notes().worded(plain(tag.message()), "Published", who),
               telling.people().apply(who),
               kept(tag.time())));
     }
@@ -199,14 +205,18 @@ final class Retelling {
             (key, value) -> {
               if (!Revisions.OWN_TRAILERS.contains(key)) {
                 persons.append('\n').append(key).append(": ").append(value);
-              } else if (!key.equals(IncomingFormula.TAKES_IN)) {
+              } else if (!key.equals(IncomingFormula.TAKES_IN)
+                  && !key.equals(TakenAlong.TAKES_IN_WITH)) {
                 own.put(key, value);
               }
             });
     if (!persons.isEmpty()) {
       said.append('\n').append(persons);
     }
-    String note = telling.notes().worded(plain(said.toString()), otherwise(moment.touched()));
+    String note =
+        telling
+            .notes()
+            .worded(plain(said.toString()), otherwise(moment.touched()), facts.author());
     Map<String, String> told = new HashMap<>();
     own.forEach((key, value) -> translatable(value).ifPresent(kept -> told.put(key, kept)));
     if (told.isEmpty()) {
@@ -233,6 +243,9 @@ final class Retelling {
       }
     }
     String words = plain(value).replace('\n', ' ').strip();
+    if (past.lead().variant().isPresent()) {
+      words = words.replaceAll("(?<![a-z0-9-])" + past.lead().line() + "(?=[@ ]|$)", as);
+    }
     return words.isEmpty()
         ? Optional.empty()
         : Optional.of(words.replaceAll("(?<![a-z0-9-])" + slug + "(?=[@/ ]|$)", as));

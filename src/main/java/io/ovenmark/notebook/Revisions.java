@@ -26,7 +26,8 @@ final class Revisions {
           FormulaWriter.RESTORES,
           VariantWriter.CARRIES,
           RecordWriter.UNDOES,
-          IncomingFormula.TAKES_IN);
+          IncomingFormula.TAKES_IN,
+          TakenAlong.TAKES_IN_WITH);
 
   private final GitStore store;
   private final History history;

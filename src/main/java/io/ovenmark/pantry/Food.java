@@ -69,6 +69,29 @@ public record Food(
   }
 
   /**
+   * The food without what concerns only its owner: its price, and fields of its file that this
+   * program does not know. No figure rests on them.
+   *
+   * @return a food with the same figures
+   */
+  public Food withoutPrivate() {
+    return new Food(
+        slug,
+        name,
+        kind,
+        source,
+        per100g,
+        household.stream()
+            .map(each -> new HouseholdMeasure(each.measure(), each.grams(), Extras.NONE))
+            .toList(),
+        densityGramsPerMillilitre,
+        allergens,
+        polyol,
+        Optional.empty(),
+        Extras.NONE);
+  }
+
+  /**
    * Turns an amount of this food into mass. A mass is exact. A household measure of the same name
    * is taken from the food's weights (plural, order of words and remarks in brackets do not count);
    * a volume else from the density, else from the density that the weight of another volume

@@ -36,7 +36,9 @@ public record Passage(Place place, String text) {
     /** Remarks on room and oven. */
     AMBIENT("room and oven"),
     /** What a photo shows. */
-    CAPTION("caption");
+    CAPTION("caption"),
+    /** How to keep what was baked, where it is new. */
+    STORAGE("storage");
 
     private final String words;
 

@@ -117,6 +117,7 @@ public record StepFacts(
     for (BakeSetting stage : formula.bake()) {
       Passage.of(Passage.Place.OVEN_NOTE, stage.note()).ifPresent(texts::add);
     }
+    Passage.of(Passage.Place.STORAGE, formula.storage()).ifPresent(texts::add);
     return texts;
   }
 }

@@ -13,7 +13,7 @@ final class CardArea implements Area {
    * A card carries its style and its picture within it and runs nothing. It may stand in a frame of
    * the site, as a preview.
    */
-  private static final String POLICY =
+  static final String POLICY =
       "default-src 'none'; style-src 'unsafe-inline'; img-src data:; base-uri 'none';"
           + " form-action 'none'; frame-ancestors 'self'";
 
@@ -44,14 +44,17 @@ final class CardArea implements Area {
   }
 
   private static CardOrder order(Context context) {
-    List<String> more =
-        context.queryParams("more").stream().filter(text -> !text.isBlank()).toList();
     return new CardOrder(
         context.queryParam("paper"),
         context.queryParam("masses"),
         context.queryParam("times"),
         context.queryParam("photo"),
         context.queryParam("storage"),
-        more);
+        given(context, "more"),
+        given(context, "word"));
+  }
+
+  private static List<String> given(Context context, String name) {
+    return context.queryParams(name).stream().filter(text -> !text.isBlank()).toList();
   }
 }

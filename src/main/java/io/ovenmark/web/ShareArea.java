@@ -75,8 +75,15 @@ final class ShareArea implements Area {
 
   private static ShareFormula.Choice choice(Context context) {
     return new ShareFormula.Choice(
-        !Asked.optional(context, "reference").equals(Optional.of("false")),
-        Asked.optional(context, "emails").equals(Optional.of("true")));
+        Asked.optional(context, "variant"),
+        !isAsked(context, "reference", "false"),
+        isAsked(context, "emails", "true"),
+        isAsked(context, "prices", "true"),
+        !isAsked(context, "others", "false"));
+  }
+
+  private static boolean isAsked(Context context, String name, String value) {
+    return Asked.optional(context, name).equals(Optional.of(value));
   }
 
   /** Made anew for each download, since it is gone when it was read. */

@@ -36,6 +36,8 @@ final class Site {
           "/mattered/{formula}/{variant}",
           "/card/{formula}",
           "/card/{formula}/{variant}",
+          "/story/{formula}",
+          "/story/{formula}/{variant}",
           "/label/{formula}",
           "/label/{formula}/{variant}",
           "/beside",

@@ -32,6 +32,9 @@ public final class Viewer implements AutoCloseable {
   private static final String HOST = "127.0.0.1";
   private static final int HIGHEST_PORT = 65_535;
 
+  /** What is chosen and written for a card stands in its address, in any script. */
+  private static final int LARGEST_HEADERS = 64 * 1024;
+
   /** For a viewer that no device can be paired with. */
   private static final Clock NO_TIME = Clock.fixed(Instant.EPOCH, ZoneOffset.UTC);
 
@@ -120,6 +123,7 @@ public final class Viewer implements AutoCloseable {
         new SearchArea(desk, tasks),
         new LeverArea(desk, opening),
         new CardArea(desk),
+        new StoryArea(desk, opening),
         new DraftArea(desk, opening.by()),
         new BakeArea(desk, opening),
         new WindowArea(desk),
@@ -144,7 +148,11 @@ public final class Viewer implements AutoCloseable {
     config.http.compressionStrategy = new CompressionStrategy(null, new Gzip(), null);
     config.http.maxRequestSize = Guard.LARGEST_PICTURE;
     config.router.javaLangErrorHandler(failures::error);
-    config.jetty.modifyHttpConfiguration(http -> http.setSendServerVersion(false));
+    config.jetty.modifyHttpConfiguration(
+        http -> {
+          http.setSendServerVersion(false);
+          http.setRequestHeaderSize(LARGEST_HEADERS);
+        });
     config.jetty.modifyServer(jetty -> jetty.setErrorHandler(new MalformedRequests()));
     routes(new Routes(config.routes), areas, new Photos(desk), new Site());
     config.routes.exception(Exception.class, failures::answer);

@@ -50,6 +50,7 @@ final class Buns {
         List.of("Mix.", "Bake."),
         List.of(stage),
         Yield.ofPieces(6),
+        Optional.empty(),
         Extras.NONE);
   }
 

@@ -179,6 +179,7 @@ class FormulaDiffTest {
                 OptionalDouble.empty())))
             .withYield(
                 new Yield(Optional.empty(), OptionalDouble.of(85), OptionalDouble.of(2)))
+            .withStorage(Optional.of("Two days."))
             .withExtras(RandomFormulas.extra("proof", "1"));
     assertThat(FormulaDiff.between(BUN, to))
         .extracting(change -> change.getClass().getSimpleName())
@@ -201,6 +202,7 @@ class FormulaDiffTest {
             "YieldChanged",
             "YieldChanged",
             "YieldChanged",
+            "StorageChanged",
             "ExtraChanged");
   }
 

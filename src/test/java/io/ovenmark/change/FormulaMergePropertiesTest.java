@@ -171,6 +171,7 @@ class FormulaMergePropertiesTest {
       List.of(
           "name=Bun",
           "description=Soft.",
+          "storage=Two days.",
           "goal=low-carb",
           "reference=wheat-bun",
           "water=188g",

@@ -63,6 +63,7 @@ class FormulaMergeTest {
             + "yield.handling_loss_percent=2",
         "yield.dough_per_piece_g=85 | name=Bun | yield.dough_per_piece_g=85; name=Bun",
         "name=Bun | description=Soft. | name=Bun; description=Soft.",
+        "storage=Two days. | description=Soft. | storage=Two days.; description=Soft.",
         "goal=low-carb | reference=wheat-bun | goal=low-carb; reference=wheat-bun",
         "method.1=Stir. | method.2=Rest long. | method.1=Stir.; method.2=Rest long.",
         "method.1=Stir. | method.3=Roast. | method.1=Stir.; method.3=Roast.",

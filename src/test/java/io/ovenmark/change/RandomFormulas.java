@@ -83,7 +83,7 @@ public final class RandomFormulas {
   }
 
   private Formula edited(Formula f) {
-    return switch (random.nextInt(14)) {
+    return switch (random.nextInt(15)) {
       case 0 -> f.withName(any(List.of("Bun", "Ψωμί", "<b>Bun</b>", "Seeded lupin bun")));
       case 1 -> f.withDescription(maybe(TEXTS));
       case 2 -> f.withGoal(maybe(SLUGS));
@@ -93,6 +93,7 @@ public final class RandomFormulas {
       case 9, 10 -> f.withBake(stages(f.bake()));
       case 11 -> f.withYield(yields(f.yield()));
       case 12 -> f.withExtras(extras(f.extras()));
+      case 13 -> f.withStorage(maybe(TEXTS));
       default -> f.withLines(changedLine(f.lines()));
     };
   }

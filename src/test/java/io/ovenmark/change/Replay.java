@@ -84,6 +84,11 @@ final class Replay implements ChangeVisitor<Void> {
   }
 
   @Override
+  public Void storageChanged(Change.StorageChanged change) {
+    return set(formula.withStorage(change.to()));
+  }
+
+  @Override
   public Void lineAdded(Change.LineAdded change) {
     newLines.add(change);
     return null;

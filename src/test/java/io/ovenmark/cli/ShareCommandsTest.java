@@ -61,7 +61,7 @@ class ShareCommandsTest {
 
   @Test
   void jsonIsTheAnswerOfTheDesk() {
-    By by = new By(new Author("a", ""), OffsetDateTime.parse("2026-03-01T08:00:00Z"));
+    By by = new By(new Author("Ines", ""), OffsetDateTime.parse("2026-03-01T08:00:00Z"));
     try (Desk desk = new Desk(Notebook.open(folder))) {
       assertThat(bench.must("share", "seeded-lupin-bun", "--look", "--json").out())
           .isEqualTo(

@@ -151,6 +151,10 @@ class SummarySentenceTest {
             "Nothing that is weighed, done or baked differs; only the order of the lines"
                 + " differs."),
         arguments(
+            "only the storage",
+            BUN.withStorage(Optional.of("Two days in a box.")),
+            "Nothing that is weighed, done or baked differs; only the storage differs."),
+        arguments(
             "only words",
             BUN.withDescription(Optional.of("For breakfast.")).withName("Bun"),
             "Nothing that is weighed, done or baked differs; only the name and the description"

@@ -142,11 +142,18 @@ class CautionsTest {
         Cautions.keyed(bench.sheet("egg: 50 g"), List.of(), ShownUnits.AS_WRITTEN);
     List<String> plain = cautions.stream().map(Caution::words).toList();
 
-    assertThat(Cautions.worded(cautions, Map.of())).isEqualTo(plain);
-    assertThat(Cautions.worded(cautions, Map.of("egg", "  "))).isEqualTo(plain);
-    assertThat(Cautions.worded(cautions, Map.of("egg", "Use a probe."))).hasSameSizeAs(plain);
-    assertThat(Cautions.worded(cautions, Map.of("egg", "Use a probe.")).get(1))
-        .isEqualTo(plain.get(1) + " Use a probe.");
+    assertThat(Cautions.worded(cautions, Map.of())).isEqualTo(cautions);
+    for (String shorter : List.of("", "  ", "Contains egg", "egg: bake", plain.get(1))) {
+      assertThat(Cautions.worded(cautions, Map.of("egg", shorter))).isEqualTo(cautions);
+    }
+    for (String longer : List.of("Use a probe.", plain.get(1) + " Use a probe.")) {
+      assertThat(Cautions.worded(cautions, Map.of("egg", longer)))
+          .extracting(Caution::words)
+          .hasSameSizeAs(plain)
+          .contains(plain.get(0), plain.get(1) + " Use a probe.", plain.get(2));
+    }
+    assertThat(Cautions.worded(cautions, Map.of("egg", "No: " + plain.get(1))).get(1).words())
+        .startsWith(plain.get(1));
     assertThatThrownBy(() -> Cautions.worded(cautions, Map.of("lupin", "none")))
         .isInstanceOf(Refusal.class)
         .hasMessageContaining("There is no caution \"lupin\" here.");

@@ -44,6 +44,16 @@ class ContractTest {
               "c 210C 20min core=95C crust=2.4 finding='even crumb' liking=8,7",
               "d 210C 26min core=99C crust=3.3 finding=dry"));
 
+  private static final CardOrder CARD =
+      new CardOrder(
+          "letter",
+          null,
+          "1.5",
+          null,
+          "Two days in a closed box.",
+          List.of("Ask each guest."),
+          List.of("egg=Use a probe in the middle."));
+
   @TempDir static Path temporary;
   private static LupinBench bench;
 
@@ -75,6 +85,7 @@ class ContractTest {
         new FindWindow(desk).call(bun.at(3), WindowOrder.of("dough", "crust 2 to 3", "not dry")));
     ANSWERS.put("tasting", tasting(desk));
     ANSWERS.put("label", new ShowLabel(desk).call(bun.at(2), LabelChoices.USUAL));
+    ANSWERS.put("card", new MakeCard(desk).call(bun.at(2), CARD));
     By by = bench.fixture().by();
     ANSWERS.put(
         "share",
@@ -258,8 +269,10 @@ class ContractTest {
         answer,
         json(answer),
         (path, node) -> {
-          node.fieldNames()
-              .forEachRemaining(name -> assertThat(name).as(path).matches("[a-z][a-z0-9_]*"));
+          if (!path.startsWith("card.json_ld")) { // in another vocabulary's words
+            node.fieldNames()
+                .forEachRemaining(name -> assertThat(name).as(path).matches("[a-z][a-z0-9_]*"));
+          }
           if (node.isTextual()) {
             assertThat(node.asText()).as(path).isNotIn("NaN", "Infinity", "-Infinity", "null");
           }

@@ -103,7 +103,7 @@ class FindInHistoryPropertiesTest {
   private Formula changed(Formula formula, int step) {
     List<Line> lines = new ArrayList<>(formula.lines());
     int at = random.nextInt(lines.size());
-    switch (random.nextInt(5)) {
+    switch (random.nextInt(6)) {
       case 0 -> {
         String food = pick(FOODS);
         lines.add(Line.of(formula.freeLineId(food), food, Amount.parse(step + " g")));
@@ -116,6 +116,9 @@ class FindInHistoryPropertiesTest {
       }
       case 3 -> {
         return formula.withDescription(Optional.of(pick(TEXTS) + " " + step));
+      }
+      case 4 -> {
+        return formula.withStorage(Optional.of(pick(TEXTS) + " " + step));
       }
       default -> lines.set(at, lines.get(at).withAmount(Amount.parse(step + 1000 + " g")));
     }

@@ -11,6 +11,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class MakeCardTest {
   private static final Address BUN = Address.parse("seeded-lupin-bun");
@@ -29,7 +31,7 @@ class MakeCardTest {
   }
 
   private static CardOrder order(String paper, String masses, String times, String photo) {
-    return new CardOrder(paper, masses, times, photo, null, null);
+    return new CardOrder(paper, masses, times, photo, null, null, null);
   }
 
   @Test
@@ -38,7 +40,7 @@ class MakeCardTest {
 
     assertThat(card.address()).isEqualTo("seeded-lupin-bun@2");
     assertThat(card.ingredients()).extracting(CardViews.IngredientView::mass).contains("188 g");
-    assertThat(card.cautions()).anyMatch(text -> text.contains("71 °C"));
+    assertThat(card.cautions()).anyMatch(each -> each.text().contains("71 °C"));
     assertThat(card.allergens()).contains("eggs", "lupin");
     assertThat(card.yield()).contains("6 pieces").contains("baked");
     assertThat(card.text().limit()).isEqualTo(5000);
@@ -68,6 +70,45 @@ class MakeCardTest {
           .isInstanceOfSatisfying(
               Refusal.class, refusal -> assertThat(refusal.hint()).isNotBlank());
     }
+  }
+
+  private static CardOrder worded(String... words) {
+    return new CardOrder(null, null, null, null, null, List.of("Ask."), List.of(words));
+  }
+
+  @Test
+  void eachCautionOfTheFormulaCanBeWordedLongerAndNoneShorter() {
+    MakeCard verb = new MakeCard(bench.desk());
+    List<CardViews.CautionView> plain = verb.call(BUN.at(2), worded()).cautions();
+
+    assertThat(plain)
+        .extracting(CardViews.CautionView::caution)
+        .startsWith("allergens", "egg")
+        .contains("lupin", "medical-diets")
+        .endsWith((String) null);
+    for (CardViews.CautionView each : plain.subList(0, plain.size() - 1)) {
+      String key = each.caution();
+      assertThat(verb.call(BUN.at(2), worded(key + "=", key + "=" + each.own().substring(0, 8))))
+          .extracting(CardViews.CardSheet::cautions)
+          .isEqualTo(plain);
+      CardViews.CardSheet card = verb.call(BUN.at(2), worded(key + "= Ask =\n twice. "));
+      assertThat(card.cautions())
+          .hasSameSizeAs(plain)
+          .contains(new CardViews.CautionView(key, each.own(), each.own() + " Ask = twice."));
+      assertThat(card.text().text()).contains(each.own() + " Ask = twice.");
+    }
+  }
+
+  @ParameterizedTest
+  @CsvSource({"xylitol=Careful., There is no caution \"xylitol\" here.", "Careful, does not name",
+    "=Careful, does not name"})
+  void whatNamesNoCautionOfTheFormulaIsRefused(String word, String message) {
+    assertThatThrownBy(() -> new MakeCard(bench.desk()).call(BUN.at(2), worded(word)))
+        .isInstanceOf(Refusal.class)
+        .hasMessageContaining(message);
+    assertThatThrownBy(
+            () -> new MakeCard(bench.desk()).call(BUN.at(2), worded("egg=" + "x".repeat(1001))))
+        .hasMessageContaining("is too long for a card.");
   }
 
   @Test

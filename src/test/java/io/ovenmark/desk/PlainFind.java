@@ -115,6 +115,7 @@ final class PlainFind {
     for (BakeSetting stage : formula.bake()) {
       stage.note().ifPresent(texts::add);
     }
+    formula.storage().ifPresent(texts::add);
     return texts;
   }
 

@@ -6,9 +6,12 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.ovenmark.desk.ShareFormula.Choice;
 import io.ovenmark.notebook.Address;
+import io.ovenmark.notebook.By;
 import io.ovenmark.notebook.Notebook;
+import io.ovenmark.notebook.NotebookFixture;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.Revision;
+import io.ovenmark.notebook.store.GitStore;
 import io.ovenmark.notebook.store.RepositoryFixture;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -17,6 +20,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
@@ -211,7 +215,7 @@ class ShareFormulaTest {
 
   @Test
   void addressesAndReferenceAreAChoice() {
-    Path clone = cloned(new Choice(false, true));
+    Path clone = cloned(new Choice(Optional.empty(), false, true, false, true));
 
     assertThat(git.gitIn(clone, "log", "--format=%ae", "main"))
         .contains("bench@example.org", "other.hand@example.org");
@@ -280,5 +284,196 @@ class ShareFormulaTest {
     assertThat(git.git("for-each-ref")).isEqualTo(before);
     assertThat(git.git("cat-file", "--batch-check", "--batch-all-objects")).hasSize(objects);
     bench.fixture().assertClean();
+  }
+
+  private void put(String path, String content) {
+    try (GitStore store = git.open()) {
+      git.put(store, "main", path, content);
+    }
+  }
+
+  private void price(String extra) {
+    String path = "pantry/lupin-flour.json";
+    String food = bench.fixture().onDisk(path).replaceFirst("(?s),\\s*\"price\".*", "}").strip();
+    put(
+        path,
+        food.substring(0, food.length() - 1).stripTrailing()
+            + ",\n  \"price\": {\"amount\": 7.77, \"currency\": \"EUR\", \"grams\": 1000},\n"
+            + extra
+            + "}\n");
+  }
+
+  @Test
+  void pricesStayInEveryCommitUnlessTheSharerSaysSo() {
+    price("  \"supplier\": \"Secret mill\"\n");
+    bench.bun().set("water=190 g").revise("Wetter once more");
+    price("  \"supplier\": \"Secret mill\", \"household\": [{\"measure\": \"secret scoop\","
+        + " \"grams\": 11, \"deal\": \"Secret deal\"}]\n");
+    bench.bun().set("water=191 g").revise("And once more");
+    List<String> own = figures(bench.desk(), BUN);
+
+    Path clone = cloned(Choice.USUAL);
+
+    String patches = git.gitIn(clone, "log", "-p", "--all", "--full-history", "-m");
+    assertThat(patches).contains("lupin-flour.json", "secret scoop", "Wetter once more");
+    for (String all :
+        List.of(patches, git.gitIn(clone, "cat-file", "--batch", "--batch-all-objects"))) {
+      assertThat(all)
+          .doesNotContain("price", "7.77", "EUR", "supplier", "Secret mill", "Secret deal");
+    }
+    git.gitIn(clone, "branch", "-q", "variant/" + BUN + "/egg-free",
+        "origin/variant/" + BUN + "/egg-free");
+    try (Desk shared = new Desk(Notebook.open(clone))) {
+      assertThat(figures(shared, BUN)).isEqualTo(own);
+    }
+    ShareViews.Share share =
+        new ShareFormula(bench.desk()).preview(BUN, Choice.USUAL, bench.fixture().by());
+    assertThat(share.foodsWithPrices()).containsExactly("lupin-flour");
+    assertThat(share.withPrices()).isFalse();
+    assertThat(share.unknownFields()).isEmpty();
+  }
+
+  @Test
+  void pricesGoAlongWhenTheSharerSaysSo() {
+    price("  \"supplier\": \"Known mill\"\n");
+    Choice choice = new Choice(Optional.empty(), true, false, true, true);
+
+    Path clone = cloned(choice);
+
+    assertThat(git.gitIn(clone, "log", "-p", "--all")).contains("7.77", "EUR", "Known mill");
+    assertThat(
+            new ShareFormula(bench.desk())
+                .preview(BUN, choice, bench.fixture().by())
+                .unknownFields())
+        .containsExactly(
+            new ShareViews.FieldsOfFile("pantry/lupin-flour.json", List.of("supplier")));
+  }
+
+  @Test
+  void aFoodThatDiffersInItsPriceAloneIsNoOtherFood() {
+    Path file = bundle(Choice.USUAL);
+    price("  \"supplier\": \"My mill\"\n");
+    TakeIn.Choice choice =
+        new TakeIn.Choice(
+            Optional.empty(),
+            Optional.of("harbour-bun"),
+            Optional.empty(),
+            true,
+            Optional.empty());
+
+    ShareViews.TakenIn taken =
+        new TakeIn(bench.desk()).call(file, choice, bench.fixture().by(), Progress.UNWATCHED);
+
+    assertThat(taken.arrival().differing()).isEmpty();
+    assertThat(bench.fixture().onDisk("pantry/lupin-flour.json")).contains("My mill", "7.77");
+  }
+
+  @Test
+  void aFormulaThatOnlyAVariantHasIsSharedAsThatVariant() {
+    List<String> own = figures(bench.desk(), BUN + "/egg-free");
+    List<String> notes = told(bench.desk().notebook(), BUN + "/egg-free");
+    git.git("rm", "-q", "formulas/" + BUN + ".json");
+    git.git("commit", "-q", "-m", "The main line gives the bun up");
+
+    Path clone = cloned(Choice.USUAL);
+
+    assertThat(git.gitIn(clone, "fsck", "--strict", "--full"))
+        .doesNotContain("error", "warning", "missing");
+    assertThat(git.gitIn(clone, "branch", "-r")).doesNotContain("variant");
+    assertThat(git.gitIn(clone, "log", "--format=%s"))
+        .contains("Begin", "More husk", "No egg", "Carry the husk over", "Still wetter")
+        .doesNotContain("gives the bun up", "Back to less husk");
+    try (Desk shared = new Desk(Notebook.open(clone))) {
+      assertThat(figures(shared, BUN)).isEqualTo(own);
+      assertThat(told(shared.notebook(), BUN))
+          .hasSameSizeAs(notes)
+          .last()
+          .isEqualTo(notes.get(notes.size() - 1).replace(BUN + "/egg-free@", BUN + "@"));
+      assertThat(shared.notebook().published(BUN)).hasSize(1);
+    }
+    ShareViews.Share share =
+        new ShareFormula(bench.desk()).preview(BUN, Choice.USUAL, bench.fixture().by());
+    assertThat(share.variant()).isEqualTo("egg-free");
+    assertThat(share.onMainLine()).isFalse();
+    assertThat(share.lines()).containsExactly(new ShareViews.SharedLine(BUN, null, 6));
+    assertThat(share.fileName()).isEqualTo(BUN + "-egg-free.bundle");
+  }
+
+  @Test
+  void aVariantCanBeSharedAloneAndTakenIn() throws IOException {
+    Choice choice = new Choice(Optional.of("egg-free"), true, false, false, true);
+    Path file = bundle(choice);
+    List<String> own = figures(bench.desk(), BUN + "/egg-free");
+
+    try (NotebookFixture other =
+            new NotebookFixture(Files.createDirectories(temporary.resolve("other")));
+        Desk desk = new Desk(other.open())) {
+      new TakeIn(desk).call(file, TakeIn.Choice.NONE, other.by(), Progress.UNWATCHED);
+
+      List<String> there = figures(desk, BUN);
+      assertThat(there.subList(0, 6)).isEqualTo(own.subList(0, 6));
+      assertThat(desk.notebook().variants(BUN)).isEmpty();
+      other.assertClean();
+    }
+  }
+
+  @Test
+  void aVariantThatIsNotThereIsRefused() {
+    assertThatThrownBy(
+            () -> bundle(new Choice(Optional.of("nut-free"), true, false, false, true)))
+        .isInstanceOf(Refusal.class)
+        .hasMessageContaining("nut-free");
+  }
+
+  @Test
+  void notesOfOthersStayWhenTheSharerSaysSo() {
+    Choice choice = new Choice(Optional.empty(), true, false, false, false);
+    Path clone = cloned(choice);
+
+    assertThat(git.gitIn(clone, "log", "--all", "--format=%B"))
+        .contains("Wetter", "The first dough tore.", "the note stays with who wrote it")
+        .doesNotContain("Back to less husk");
+    assertThat(git.gitIn(clone, "log", "--all", "--format=%an")).contains("Other Hand");
+    Path second = temporary.resolve("second.bundle");
+    new ShareFormula(bench.desk())
+        .bundle(
+            BUN,
+            choice,
+            second,
+            new By(ShareBench.MATE, bench.fixture().by().time()),
+            Progress.UNWATCHED);
+    Path other = temporary.resolve("other");
+    git.gitIn(temporary, "clone", "-q", second.toString(), other.toString());
+    assertThat(git.gitIn(other, "log", "-p", "--all"))
+        .contains("Back to less husk")
+        .doesNotContain("The first dough tore.", "For the breakfast basket", "No egg");
+  }
+
+  /** Whatever lies about in the notebook and its Git folder. */
+  @Test
+  void nothingThatWaitsLiesAboutOrHangsOnLeaks() throws IOException {
+    put("tastings/sesame-crispbread/2026-03-01-1.json", "{\"remark\": \"LEAK of a guest\"}\n");
+    put("tastings/" + BUN + "/2026-03-01-1.json", "{\"remark\": \"LEAK of a guest\"}\n");
+    put("photos/sesame-crispbread/crisp.jpg", "LEAK of a picture");
+    put("bakes/sesame-crispbread/2026-03-01-1.json", "{\"note\": \"LEAK of a bake\"}\n");
+    put("README.md", "LEAK of a stray file\n");
+    Path own = bench.fixture().directory().resolve(".git/ovenmark");
+    for (String folder : List.of("waiting-photos", "waiting-bundles", "drafts")) {
+      Files.createDirectories(own.resolve(folder));
+      Files.writeString(own.resolve(folder).resolve("x.jpg"), "LEAK of what waits");
+    }
+    bench.fixture().repository().edit("photos/" + BUN + "/new.jpg", "LEAK of a hand edit");
+    bench.fixture().repository().edit("bakes/" + BUN + "/2026-04-01-1.json", "LEAK of a hand edit");
+    git.git("notes", "add", "-m", "LEAK of a Git note", "main");
+    git.git("tag", "-a", "-m", "LEAK of a tag", "mine", "main");
+    git.git("branch", "LEAK-of-a-branch", "main");
+
+    Path clone = cloned(Choice.USUAL);
+
+    assertThat(git.gitIn(clone, "cat-file", "--batch", "--batch-all-objects"))
+        .doesNotContain("LEAK", "54.1 N", "other.hand@", "bench@");
+    assertThat(git.gitIn(clone, "for-each-ref")).doesNotContain("LEAK", "mine", "notes");
+    assertThat(Files.readString(temporary.resolve("bun.bundle"), StandardCharsets.ISO_8859_1))
+        .doesNotContain("LEAK", "example.org");
   }
 }

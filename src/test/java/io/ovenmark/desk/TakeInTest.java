@@ -20,6 +20,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
@@ -131,6 +132,96 @@ class TakeInTest {
     undo.call(Optional.empty(), fixture.by());
     assertThat(timeline(desk, LINE)).contains("Back to less husk");
     fixture.assertClean();
+  }
+
+  @Test
+  void undoingTakesItsVariantsAndPublicationsBackTooAndBringsThemBackWithIt() {
+    take(bundle, TakeIn.Choice.NONE);
+    String variant = timeline(desk, VARIANT);
+    String tip = fixture.git("rev-parse", VARIANT.branch());
+    String tag = fixture.git("rev-parse", "published/" + BUN + "/3");
+    UndoLast undo = new UndoLast(desk);
+
+    assertThat(undo.preview(Optional.empty()).others())
+        .startsWith(
+            "The variant " + VARIANT + " is taken away.",
+            "The publication of " + BUN + "@3 is taken away.");
+    undo.call(Optional.empty(), fixture.by());
+
+    assertThat(fixture.git("branch", "--format=%(refname:short)")).isEqualTo("main");
+    assertThat(fixture.git("tag")).isEmpty();
+    assertThat(desk.notebook().variants(BUN)).isEmpty();
+    fixture.assertClean();
+    Path clone = temporary.resolve("clone");
+    fixture.git("clone", "-q", ".", clone.toString());
+    assertThat(fixture.repository().gitIn(clone, "for-each-ref")).doesNotContain("egg-free");
+
+    assertThat(undo.preview(Optional.empty()).others())
+        .startsWith("The variant " + VARIANT + " is there again.");
+    undo.call(Optional.empty(), fixture.by());
+
+    assertThat(fixture.git("rev-parse", VARIANT.branch())).isEqualTo(tip);
+    assertThat(fixture.git("rev-parse", "published/" + BUN + "/3")).isEqualTo(tag);
+    String redone = "\"" + BUN + "@5\",\"" + BUN + "@7\"";
+    assertThat(timeline(desk, VARIANT).replace(redone, "\"" + BUN + "@5\"")).isEqualTo(variant);
+    assertThat(fixture.git("for-each-ref", "refs/ovenmark")).isEmpty();
+
+    undo.call(Optional.empty(), fixture.by());
+    assertThat(desk.notebook().variants(BUN)).isEmpty();
+    fixture.assertClean();
+  }
+
+  @Test
+  void aVariantThatWasChangedSinceIsNeverTakenAway() {
+    take(bundle, TakeIn.Choice.NONE);
+    fixture.variant(BUN, "egg-free").set("water=250 g").revise("My own change");
+    String before = fixture.git("for-each-ref");
+    UndoLast undo = new UndoLast(desk);
+
+    for (ThrowingCallable order :
+        List.<ThrowingCallable>of(
+            () -> undo.preview(Optional.empty()),
+            () -> undo.call(Optional.empty(), fixture.by()))) {
+      assertThatThrownBy(order)
+          .isInstanceOf(Refusal.class)
+          .hasMessageContaining(
+              VARIANT + " was changed since it was taken in, so taking it in cannot be undone.");
+    }
+    assertThat(fixture.git("for-each-ref")).isEqualTo(before);
+    assertThat(desk.notebook().latest().formulas()).contains(BUN);
+    fixture.git("branch", "-q", "-D", VARIANT.branch());
+    undo.call(Optional.empty(), fixture.by());
+    assertThat(desk.notebook().latest().formulas()).doesNotContain(BUN);
+    fixture.assertClean();
+  }
+
+  @Test
+  void aVariantOnDiskIsNeverTakenAway() {
+    take(bundle, TakeIn.Choice.NONE);
+    fixture.git("checkout", "-q", VARIANT.branch());
+
+    assertThatThrownBy(() -> new UndoLast(desk).call(Optional.empty(), fixture.by()))
+        .hasMessageContaining("is checked out");
+    assertThat(desk.notebook().latest().formulas()).contains(BUN);
+    assertThat(desk.notebook().variants(BUN)).containsExactly("egg-free");
+  }
+
+  @Test
+  void aClonesUndoneVariantThatIsNotKeptThereIsSaidToBeLost() {
+    take(bundle, TakeIn.Choice.NONE);
+    UndoLast undo = new UndoLast(desk);
+    undo.call(Optional.empty(), fixture.by());
+    fixture.git("for-each-ref", "--format=%(refname)", "refs/ovenmark")
+        .lines()
+        .forEach(ref -> fixture.git("update-ref", "-d", ref));
+
+    assertThat(undo.preview(Optional.empty()).others())
+        .contains(
+            "The variant " + VARIANT
+                + " cannot come back: it is not kept in this copy of the notebook.");
+    undo.call(Optional.empty(), fixture.by());
+    assertThat(desk.notebook().latest().formulas()).contains(BUN);
+    assertThat(desk.notebook().variants(BUN)).isEmpty();
   }
 
   @Test

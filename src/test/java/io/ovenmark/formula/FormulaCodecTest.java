@@ -310,6 +310,7 @@ class FormulaCodecTest {
         "{\"name\": 1}",
         "{\"name\": \" \"}",
         "{\"name\": \"x\", \"description\": 1}",
+        "{\"name\": \"x\", \"storage\": {\"days\": 2}}",
         "{\"name\": \"x\", \"goal\": \"A\"}",
         "{\"name\": \"x\", \"goal\": \"a--b\"}",
         "{\"name\": \"x\", \"reference\": []}",
@@ -407,7 +408,8 @@ class FormulaCodecTest {
         "{\"name\": \"x\"}",
         "{\"name\": \"x\", \"own\": [1, {}]}",
         "{\"name\": \"x\", \"description\": null, \"goal\": null, \"reference\": null,"
-            + " \"lines\": null, \"method\": null, \"bake\": null, \"yield\": null}",
+            + " \"lines\": null, \"method\": null, \"bake\": null, \"yield\": null,"
+            + " \"storage\": null}",
         "{\"name\": \"x\", \"description\": \"\", \"lines\": [], \"method\": [\"\"], \"bake\":"
             + " [{}], \"yield\": {}}",
         "{\"name\": \"x\", \"yield\": {\"pieces\": 6.0, \"dough_per_piece_g\": null}}",

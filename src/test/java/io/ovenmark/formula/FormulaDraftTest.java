@@ -16,7 +16,8 @@ class FormulaDraftTest {
        "lines": [{"id": "a", "food": "water", "amount": "1 1/2 cups", "note": "warm", "x": 1}],
        "method": ["Mix.", "Bake."],
        "bake": [{"id": "bake", "temperature": "190 °C", "minutes": 24, "rack": "low"}],
-       "yield": {"pieces": 6, "handling_loss_percent": 2.5}, "own": {"field": [1, 2]}}
+       "yield": {"pieces": 6, "handling_loss_percent": 2.5},
+       "storage": "Two days.", "own": {"field": [1, 2]}}
       """;
 
   private static byte[] bytes(String json) {

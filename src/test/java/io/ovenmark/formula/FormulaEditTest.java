@@ -133,6 +133,9 @@ class FormulaEditTest {
     Formula set = set("description=Soft.");
     assertThat(set.description()).contains("Soft.");
     assertThat(new FormulaEdit(set).set("description=").formula().description()).isEmpty();
+    Formula kept = set("storage=Two days in a box.");
+    assertThat(kept.storage()).contains("Two days in a box.");
+    assertThat(new FormulaEdit(kept).set("storage=").formula().storage()).isEmpty();
     assertThat(set("goal=low-carb").goal()).contains("low-carb");
     assertThat(set("reference=wheat-bun").reference()).contains("wheat-bun");
   }

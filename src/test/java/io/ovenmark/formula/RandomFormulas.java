@@ -98,6 +98,7 @@ public final class RandomFormulas {
         method,
         bake,
         anyYield(),
+        text(),
         extras());
   }
 

@@ -80,7 +80,7 @@ class SchemasTest {
               "There is no schema named \""
                   + name
                   + "\".\n"
-                  + "Use one of formula, bake, food, goal, notebook, tasting.");
+                  + "Use one of formula, bake, food, goal, notebook, tasting, story.");
     }
   }
 }

@@ -31,6 +31,11 @@ class CardPagesTest {
       visit.page().waitForURL("**more=Ask**");
       visit.settled();
       frame.locator("li:text('Ask each guest.')").waitFor();
+      visit.at("#card-word-egg").fill("Use a probe.");
+      visit.page().waitForURL("**word=egg**");
+      visit.settled();
+      frame.locator("li:text('local food codes. Use a probe.')").waitFor();
+      assertThat(visit.at("#card-more").inputValue()).isEqualTo("Ask each guest.");
       visit.at("input[value=json_ld]").check();
       assertThat(visit.at(".card-text").innerText()).contains("\"@type\": \"Recipe\"");
       visit.at("input[value=short]").check();

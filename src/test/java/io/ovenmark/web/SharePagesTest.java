@@ -97,7 +97,7 @@ class SharePagesTest {
       visit.assertAccessible();
       visit.assertFits();
       visit.at("#share-emails").check();
-      visit.page().waitForURL("**emails=true");
+      visit.page().waitForURL("**emails=true**");
       visit.at("text=ines@saltmarsh.example").waitFor();
       assertThat(visit.at(".bundle-download").getAttribute("href")).contains("emails=true");
     }

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.LongConsumer;
+import java.util.function.Predicate;
 import org.eclipse.jgit.dircache.DirCache;
 import org.eclipse.jgit.dircache.DirCacheCheckout;
 import org.eclipse.jgit.lib.Constants;
@@ -26,7 +27,7 @@ import org.eclipse.jgit.transport.BundleWriter;
  *
  * <pre>{@code
  * BundleFile.write(file, chronicle, store::read, scratch, done -> {});
- * BundleFile.read(file, scratch, done -> {});
+ * BundleFile.read(file, scratch, "notebook.json", name -> true, done -> {});
  * }</pre>
  *
  * <p>A bundle holds everything that its branches lead to, has {@code main} as its {@code HEAD}, and
@@ -185,13 +186,20 @@ public final class BundleFile {
    * @param file the bundle
    * @param scratch a folder that does not exist yet, for the repository; the caller deletes it with
    *     {@link #forget}
+   * @param mark a file that its main line must have
+   * @param belongs whether what lies at the top belongs there; folders end in a slash
    * @param progress told how many objects are read
    * @throws StoreException {@code BAD_BUNDLE} with what is wrong
    */
-  public static void read(Path file, Path scratch, LongConsumer progress) {
+  public static void read(
+      Path file,
+      Path scratch,
+      String mark,
+      Predicate<String> belongs,
+      LongConsumer progress) {
     boolean done = false;
     try {
-      new BundleReader(file, scratch, progress).read();
+      new BundleReader(file, scratch, mark, belongs, progress).read();
       done = true;
     } finally {
       if (!done) {

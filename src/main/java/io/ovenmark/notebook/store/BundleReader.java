@@ -14,8 +14,10 @@ import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.function.LongConsumer;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import org.eclipse.jgit.errors.CorruptObjectException;
+import org.eclipse.jgit.errors.MissingObjectException;
 import org.eclipse.jgit.errors.TooLargeObjectInPackException;
 import org.eclipse.jgit.lib.Constants;
 import org.eclipse.jgit.lib.EmptyProgressMonitor;
@@ -23,6 +25,8 @@ import org.eclipse.jgit.lib.ObjectChecker;
 import org.eclipse.jgit.lib.ObjectId;
 import org.eclipse.jgit.lib.ObjectInserter;
 import org.eclipse.jgit.lib.Repository;
+import org.eclipse.jgit.revwalk.RevCommit;
+import org.eclipse.jgit.revwalk.RevWalk;
 import org.eclipse.jgit.transport.PackLock;
 import org.eclipse.jgit.transport.PackParser;
 
@@ -43,12 +47,21 @@ final class BundleReader {
 
   private final Path file;
   private final Path scratch;
+  private final String mark;
+  private final Predicate<String> belongs;
   private final LongConsumer progress;
   private final SortedMap<String, ObjectId> wanted = new TreeMap<>();
 
-  BundleReader(Path file, Path scratch, LongConsumer progress) {
+  BundleReader(
+      Path file,
+      Path scratch,
+      String mark,
+      Predicate<String> belongs,
+      LongConsumer progress) {
     this.file = file;
     this.scratch = scratch;
+    this.mark = mark;
+    this.belongs = belongs;
     this.progress = progress;
   }
 
@@ -68,7 +81,7 @@ final class BundleReader {
       throw bad(
           "Something in it is larger than the " + (LARGEST_OBJECT >> 20) + " MB that are read.");
     } catch (CorruptObjectException e) {
-      throw bad("Something in it is damaged or not allowed (" + e.getMessage() + ").");
+      throw bad(damaged(e));
     } catch (EOFException e) {
       throw bad("It ends too early: ask for it again.");
     } catch (IOException e) {
@@ -76,6 +89,19 @@ final class BundleReader {
     } catch (IndexOutOfBoundsException | IllegalArgumentException | NegativeArraySizeException e) {
       throw bad("Something in it is damaged.");
     }
+  }
+
+  private static String damaged(CorruptObjectException e) {
+    ObjectChecker.ErrorType type = e.getErrorType();
+    if (type == null) {
+      return "Something in it is damaged (" + shown(e.getMessage()) + ").";
+    }
+    return switch (type) {
+      case HAS_DOT, HAS_DOTDOT, HAS_DOTGIT, FULL_PATHNAME, EMPTY_NAME, WIN32_BAD_NAME ->
+          "It holds a file whose name leads out of the notebook or into Git's own folder.";
+      case DUPLICATE_ENTRIES -> "It holds two files whose names are one on some machines.";
+      default -> "Something in it is damaged or not allowed (" + shown(e.getMessage()) + ").";
+    };
   }
 
   private void header(InputStream in) throws IOException {
@@ -122,7 +148,7 @@ final class BundleReader {
     }
   }
 
-  private static String shown(String text) {
+  static String shown(String text) {
     String plain = text.replaceAll("\\p{Cntrl}", "?");
     return plain.length() > 60 ? plain.substring(0, 60) + "…" : plain;
   }
@@ -173,10 +199,23 @@ final class BundleReader {
         }
         inserter.flush();
       }
-      new BundleInspection(repository, this::bad).run(wanted.values());
+      refuseOther(store);
+      new BundleInspection(repository, this::bad, belongs).run(wanted.values());
       for (Map.Entry<String, ObjectId> each : wanted.entrySet()) {
         BundleFile.makeRef(repository, each.getKey(), each.getValue());
       }
+    }
+  }
+
+  private void refuseOther(GitStore store) throws IOException {
+    ObjectId main = wanted.get(Constants.R_HEADS + GitStore.MAIN);
+    try (RevWalk walk = new RevWalk(store.jgit())) {
+      if (!(walk.peel(walk.parseAny(main)) instanceof RevCommit commit)
+          || store.blob(new CommitId(commit.name()), mark).isEmpty()) {
+        throw bad("It is no notebook: its main line has no " + mark + ".");
+      }
+    } catch (MissingObjectException e) {
+      throw bad("Something is missing in it (" + e.getObjectId().name() + ").");
     }
   }
 

@@ -423,6 +423,11 @@ public final class GitStore implements AutoCloseable {
     return new Intake(repository, objects, refs, writer, own, patience);
   }
 
+  /** How a branch or tag stands that is to go with a commit. */
+  Companion.Standing standing(Companion companion) throws IOException {
+    return Companions.standing(repository, refs, companion);
+  }
+
   /** Closes the repository. */
   @Override
   public void close() {

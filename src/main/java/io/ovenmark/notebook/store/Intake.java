@@ -121,7 +121,7 @@ final class Intake {
     if (!writer.moved(ref, before, target, who, "commit: taken in")) {
       return new WriteOutcome.Moved(refs.head(ref));
     }
-    makeOthers(refs, others, who);
+    Companions.follow(refs, others, List.of(), who);
     List<String> left = List.of();
     if (checkout.isPresent()) {
       left =
@@ -139,14 +139,5 @@ final class Intake {
         .differences(Optional.of(from), to)
         .forEach((path, each) -> files.add(new FileChange(path, each.from(), each.to())));
     return files;
-  }
-
-  /** Makes the branches and tags that are not there yet. */
-  static void makeOthers(Refs refs, List<NewRef> others, PersonIdent who) throws IOException {
-    for (NewRef other : others) {
-      if (refs.read(other.ref()).isEmpty()) {
-        refs.move(other.ref(), Optional.empty(), other.target(), who, "created: taken in");
-      }
-    }
   }
 }

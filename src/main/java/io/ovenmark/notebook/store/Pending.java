@@ -19,12 +19,19 @@ import org.eclipse.jgit.lib.ObjectId;
  * @param target the id it is to get, all zeros to delete it
  * @param files the files of the work tree that follow; none unless the branch is checked out
  * @param others branches and tags to be made once the branch has moved
+ * @param gone branches and tags to be deleted after that, with what they led to
  */
-record Pending(String ref, ObjectId target, List<FileChange> files, List<NewRef> others) {
+record Pending(
+    String ref,
+    ObjectId target,
+    List<FileChange> files,
+    List<NewRef> others,
+    List<NewRef> gone) {
   private static final String NAME = "pending";
   private static final String FIRST_LINE = "ovenmark pending 1";
   private static final String LAST_LINE = "end";
   private static final String OTHER = "also ";
+  private static final String GONE = "gone ";
 
   /** One file before and after; empty where it does not exist. */
   record FileChange(String path, Optional<BlobId> before, Optional<BlobId> after) {}
@@ -35,10 +42,15 @@ record Pending(String ref, ObjectId target, List<FileChange> files, List<NewRef>
   Pending {
     files = List.copyOf(files);
     others = List.copyOf(others);
+    gone = List.copyOf(gone);
   }
 
   Pending(String ref, ObjectId target, List<FileChange> files) {
     this(ref, target, files, List.of());
+  }
+
+  Pending(String ref, ObjectId target, List<FileChange> files, List<NewRef> others) {
+    this(ref, target, files, others, List.of());
   }
 
   static boolean exists(Path folder) {
@@ -61,15 +73,18 @@ record Pending(String ref, ObjectId target, List<FileChange> files, List<NewRef>
     try {
       List<FileChange> files = new ArrayList<>();
       List<NewRef> others = new ArrayList<>();
+      List<NewRef> gone = new ArrayList<>();
       for (String line : lines.subList(3, last)) {
         String[] parts = line.split(" ", 3);
-        if (line.startsWith(OTHER)) {
-          others.add(new NewRef(parts[2], ObjectId.fromString(parts[1])));
+        if (line.startsWith(OTHER) || line.startsWith(GONE)) {
+          List<NewRef> refs = line.startsWith(OTHER) ? others : gone;
+          refs.add(new NewRef(parts[2], ObjectId.fromString(parts[1])));
           continue;
         }
         files.add(new FileChange(parts[2], blob(parts[0]), blob(parts[1])));
       }
-      return Optional.of(new Pending(lines.get(1), ObjectId.fromString(lines.get(2)), files, others));
+      ObjectId target = ObjectId.fromString(lines.get(2));
+      return Optional.of(new Pending(lines.get(1), target, files, others, gone));
     } catch (IllegalArgumentException | IndexOutOfBoundsException e) {
       return Optional.empty();
     }
@@ -79,10 +94,8 @@ record Pending(String ref, ObjectId target, List<FileChange> files, List<NewRef>
     StringBuilder text = new StringBuilder();
     text.append(FIRST_LINE).append('\n').append(ref).append('\n');
     text.append(target.name()).append('\n');
-    for (NewRef other : others) {
-      text.append(OTHER).append(other.target().name()).append(' ').append(other.ref());
-      text.append('\n');
-    }
+    others.forEach(each -> append(text, OTHER, each));
+    gone.forEach(each -> append(text, GONE, each));
     for (FileChange file : files) {
       text.append(name(file.before())).append(' ').append(name(file.after())).append(' ');
       text.append(file.path()).append('\n');
@@ -91,6 +104,10 @@ record Pending(String ref, ObjectId target, List<FileChange> files, List<NewRef>
     Path part = folder.resolve(NAME + ".part");
     Files.write(part, text.toString().getBytes(StandardCharsets.UTF_8));
     Files.move(part, folder.resolve(NAME), StandardCopyOption.ATOMIC_MOVE);
+  }
+
+  private static void append(StringBuilder text, String what, NewRef ref) {
+    text.append(what).append(ref.target().name()).append(' ').append(ref.ref()).append('\n');
   }
 
   static void remove(Path folder) throws IOException {

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.eclipse.jgit.lib.ObjectId;
+import org.eclipse.jgit.lib.PersonIdent;
 import org.eclipse.jgit.lib.Repository;
 
 /** Finishes or takes back what a writer left that died at its work. */
@@ -104,19 +105,23 @@ final class Recovery {
     }
   }
 
-  /** Makes the branches and tags that belong to a branch that did move. */
+  /** Makes and deletes the branches and tags that belong to a branch that did move. */
   private void makeOthers(Pending pending) throws IOException {
-    if (pending.others().isEmpty()) {
+    if (pending.others().isEmpty() && pending.gone().isEmpty()) {
       return;
     }
     for (NewRef other : pending.others()) {
       releaseRef(new Pending(other.ref(), other.target(), List.of()));
     }
+    for (NewRef gone : pending.gone()) {
+      releaseRef(new Pending(gone.ref(), ObjectId.zeroId(), List.of()));
+    }
     CommitId target = new CommitId(pending.target().name());
     Optional<CommitId> head = refs.head(pending.ref());
     if (head.isPresent() && objects.isAncestor(target, head.get())) {
       CommitFacts facts = objects.facts(target);
-      Intake.makeOthers(refs, pending.others(), Writer.ident(facts.author(), facts.time()));
+      PersonIdent who = Writer.ident(facts.author(), facts.time());
+      Companions.follow(refs, pending.others(), pending.gone(), who);
     }
   }
 

@@ -83,6 +83,16 @@ public final class Transfer {
   }
 
   /**
+   * How a branch or tag stands that is to go with a commit.
+   *
+   * @param companion the branch or tag, and its way
+   * @return whether it can go that way
+   */
+  public Companion.Standing standing(Companion companion) {
+    return Faults.guard(companion.name(), () -> store.standing(companion));
+  }
+
+  /**
    * Puts a history on top of a branch, if it still has the head that the caller saw, together with
    * the other branches and the tags of that history, which must be new.
    *

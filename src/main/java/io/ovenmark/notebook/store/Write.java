@@ -28,6 +28,7 @@ import java.util.TreeMap;
  * @param time when, kept to the second and to the minute of the offset
  * @param message subject and, after an empty line, body
  * @param trailers {@code Key: value} lines put under the message
+ * @param companions branches and tags that are put aside or come back with it
  */
 public record Write(
     String branch,
@@ -38,7 +39,8 @@ public record Write(
     Author author,
     OffsetDateTime time,
     String message,
-    SortedMap<String, String> trailers) {
+    SortedMap<String, String> trailers,
+    List<Companion> companions) {
 
   /**
    * Copies the collections; the byte arrays must not be changed afterwards.
@@ -58,6 +60,7 @@ public record Write(
     changes = Collections.unmodifiableSortedMap(new TreeMap<>(changes));
     kept = Collections.unmodifiableSortedMap(new TreeMap<>(kept));
     trailers = Collections.unmodifiableSortedMap(new TreeMap<>(trailers));
+    companions = List.copyOf(companions);
   }
 
   /** A write of no files yet; see {@link #put} and {@link #delete}. */
@@ -76,7 +79,8 @@ public record Write(
         author,
         time,
         message,
-        new TreeMap<>());
+        new TreeMap<>(),
+        List.of());
   }
 
   /** The same write that also gives a file these bytes. */
@@ -99,7 +103,16 @@ public record Write(
     SortedMap<String, BlobId> more = new TreeMap<>(kept);
     more.put(path, blob);
     return new Write(
-        branch, expectedHead, otherParents, others, more, author, time, message, trailers);
+        branch,
+        expectedHead,
+        otherParents,
+        others,
+        more,
+        author,
+        time,
+        message,
+        trailers,
+        companions);
   }
 
   /** The same write with one more trailer. */
@@ -107,19 +120,63 @@ public record Write(
     SortedMap<String, String> more = new TreeMap<>(trailers);
     more.put(key, value);
     return new Write(
-        branch, expectedHead, otherParents, changes, kept, author, time, message, more);
+        branch,
+        expectedHead,
+        otherParents,
+        changes,
+        kept,
+        author,
+        time,
+        message,
+        more,
+        companions);
+  }
+
+  /** The same write together with branches and tags. */
+  public Write with(List<Companion> others) {
+    return new Write(
+        branch,
+        expectedHead,
+        otherParents,
+        changes,
+        kept,
+        author,
+        time,
+        message,
+        trailers,
+        others);
   }
 
   /** The same write as a merge of one more commit. */
   public Write merging(CommitId parent) {
     List<CommitId> more = new ArrayList<>(otherParents);
     more.add(parent);
-    return new Write(branch, expectedHead, more, changes, kept, author, time, message, trailers);
+    return new Write(
+        branch,
+        expectedHead,
+        more,
+        changes,
+        kept,
+        author,
+        time,
+        message,
+        trailers,
+        companions);
   }
 
   /** The same write on another head, to be tried again after {@link WriteOutcome.Moved}. */
   public Write onto(Optional<CommitId> head) {
-    return new Write(branch, head, otherParents, changes, kept, author, time, message, trailers);
+    return new Write(
+        branch,
+        head,
+        otherParents,
+        changes,
+        kept,
+        author,
+        time,
+        message,
+        trailers,
+        companions);
   }
 
   private Write change(String path, Optional<byte[]> bytes) {
@@ -128,6 +185,15 @@ public record Write(
     SortedMap<String, BlobId> others = new TreeMap<>(kept);
     others.remove(path);
     return new Write(
-        branch, expectedHead, otherParents, more, others, author, time, message, trailers);
+        branch,
+        expectedHead,
+        otherParents,
+        more,
+        others,
+        author,
+        time,
+        message,
+        trailers,
+        companions);
   }
 }

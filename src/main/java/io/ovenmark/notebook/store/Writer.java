@@ -94,6 +94,10 @@ final class Writer {
     if (own.isEmpty()) {
       refs.refuseTaken(ref);
     }
+    Optional<Companions> with = Companions.plan(repository, refs, write.companions());
+    if (with.isEmpty()) {
+      return new WriteOutcome.Moved(head);
+    }
     SortedMap<String, Optional<ObjectId>> blobs = new TreeMap<>();
     ObjectId commit;
     try (ObjectInserter inserter = repository.newObjectInserter();
@@ -124,12 +128,13 @@ final class Writer {
     }
     List<FileChange> files =
         checkout.isPresent() ? fileChanges(head, blobs) : List.of();
-    new Pending(ref, commit, files).write(folder);
+    new Pending(ref, commit, files, with.get().made(), with.get().gone()).write(folder);
     PersonIdent who = ident(write.author(), write.time());
     String why = (head.isEmpty() ? "commit (initial): " : "commit: ") + firstLine(message);
     if (!moved(ref, own, commit, who, why)) {
       return new WriteOutcome.Moved(refs.head(ref));
     }
+    Companions.follow(refs, with.get().made(), with.get().gone(), who);
     List<String> left = List.of();
     if (checkout.isPresent()) {
       left = checkout.get().follow(files, this::read);

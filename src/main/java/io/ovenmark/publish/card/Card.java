@@ -1,7 +1,10 @@
 package io.ovenmark.publish.card;
 
+import io.ovenmark.measure.Quantity;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A card before it is laid out: words and numbers as they are printed. What is not known says so.
@@ -59,14 +62,35 @@ public record Card(
    * An ingredient.
    *
    * @param mass such as {@code 110 g}; the amount as entered when its mass is unknown
-   * @param known whether the mass is known
-   * @param measure the nearest measure of a kitchen, with its error where that is large; empty when
-   *     there is none
+   * @param grams the unrounded mass; empty when it is unknown
+   * @param kitchen the nearest measure of a kitchen; empty when there is none
    * @param name the food
    * @param note what is said of it; empty when there is nothing
    */
   public record Ingredient(
-      String mass, boolean known, Optional<String> measure, String name, Optional<String> note) {
+      String mass,
+      OptionalDouble grams,
+      Optional<KitchenMeasure> kitchen,
+      String name,
+      Optional<String> note) {
+    /**
+     * Whether the mass is known.
+     *
+     * @return whether it is
+     */
+    public boolean known() {
+      return grams.isPresent();
+    }
+
+    /**
+     * The measure of a kitchen in words.
+     *
+     * @return such as {@code 1 cup}, with its error where that is large; empty when there is none
+     */
+    public Optional<String> measure() {
+      return kitchen.map(KitchenMeasure::inWords);
+    }
+
     /**
      * In one line.
      *
@@ -74,7 +98,7 @@ public record Card(
      */
     public String inOneLine() {
       return mass
-          + measure.map(text -> " (" + text + ")").orElse("")
+          + measure().map(text -> " (" + text + ")").orElse("")
           + " "
           + name
           + note.map(text -> ", " + text).orElse("");
@@ -103,7 +127,7 @@ public record Card(
      * @return such as {@code 205 °C (400 °F), 21 min, middle rack}
      */
     public String inOneLine() {
-      List<String> parts = new java.util.ArrayList<>();
+      List<String> parts = new ArrayList<>();
       heat.ifPresent(parts::add);
       minutes.ifPresent(parts::add);
       parts.addAll(rest);
@@ -117,7 +141,16 @@ public record Card(
    * @param key the figure's key, such as {@code protein_g}
    * @param label such as {@code protein}
    * @param text such as {@code 14.4 g}, {@code at least 3.1 g} or {@code unknown}
-   * @param known whether it is known exactly
+   * @param quantity the unrounded figure
    */
-  public record Fact(String key, String label, String text, boolean known) {}
+  public record Fact(String key, String label, String text, Quantity quantity) {
+    /**
+     * Whether it is known exactly.
+     *
+     * @return whether it is
+     */
+    public boolean known() {
+      return quantity.isKnown();
+    }
+  }
 }

@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param paper the paper it is printed on
  * @param masses how masses are written
  * @param times by how much the formula is multiplied, above 0
- * @param storage how to keep what was baked; empty when not said
+ * @param storage how to keep what was baked; empty for what the formula says of it
  * @param more further cautions, in addition to those that belong to the formula
  */
 public record CardChoices(

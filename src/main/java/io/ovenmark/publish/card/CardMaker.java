@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
 
@@ -87,7 +88,7 @@ public final class CardMaker {
         sheet.allergens().stream().map(Allergen::key).toList(),
         sheet.allergensUnknownIn(),
         cautions,
-        choices.storage(),
+        choices.storage().or(() -> sheet.formula().storage()).filter(text -> !text.isBlank()),
         facts.address(),
         facts.date(),
         choices.times());
@@ -119,13 +120,19 @@ public final class CardMaker {
       String times =
           choices.times() == 1 ? "" : FigureText.number(choices.times()) + " × ";
       return new Card.Ingredient(
-          times + line.line().amount(), false, Optional.empty(), line.name(), note);
+          times + line.line().amount(),
+          OptionalDouble.empty(),
+          Optional.empty(),
+          line.name(),
+          note);
     }
-    Optional<String> measure =
-        line.food()
-            .flatMap(food -> KitchenMeasure.nearest(food, grams.low(), said(line)))
-            .map(CardMaker::words);
-    return new Card.Ingredient(mass(grams.low(), choices), true, measure, line.name(), note);
+    double known = grams.low();
+    return new Card.Ingredient(
+        mass(known, choices),
+        OptionalDouble.of(known),
+        line.food().flatMap(food -> KitchenMeasure.nearest(food, known, said(line))),
+        line.name(),
+        note);
   }
 
   private static String said(WorksheetLine line) {
@@ -140,12 +147,6 @@ public final class CardMaker {
     double unit = grams >= WHOLE_GRAMS ? 1 : grams >= 0.1 ? 10 : 100;
     double rounded = Math.round(grams * unit) / unit;
     return BigDecimal.valueOf(rounded).stripTrailingZeros().toPlainString() + " g";
-  }
-
-  private static String words(KitchenMeasure measure) {
-    return measure.isRough()
-        ? measure.text() + ", " + FigureText.signed(Math.round(measure.errorPercent())) + " %"
-        : measure.text();
   }
 
   private static Card.Stage stage(BakeSetting setting) {
@@ -188,7 +189,7 @@ public final class CardMaker {
                 figure.key(),
                 figure.label(),
                 FigureText.of(quantity, figure.unit()),
-                quantity.isKnown()));
+                quantity));
       }
     }
     return facts;

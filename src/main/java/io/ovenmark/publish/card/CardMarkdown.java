@@ -55,10 +55,24 @@ public final class CardMarkdown {
     texts.forEach(text -> out.append("- ").append(plain(text)).append('\n'));
   }
 
-  /** A text without anything that Markdown would take for its own. */
-  static String plain(String text) {
+  /**
+   * A text that begins a line, without anything that Markdown would take for its own.
+   *
+   * @param text any text
+   * @return the text in one line, its signs escaped
+   */
+  public static String plain(String text) {
+    return BEGINS_LIST.matcher(within(text)).replaceFirst("$1$3\\\\$2$4");
+  }
+
+  /**
+   * The same for a text within a line, where no list begins.
+   *
+   * @param text any text
+   * @return the text in one line, its signs escaped
+   */
+  public static String within(String text) {
     String oneLine = text.replaceAll("\\s*\\R\\s*", " ").strip();
-    String signs = SIGNS.matcher(oneLine).replaceAll("\\\\$1");
-    return BEGINS_LIST.matcher(signs).replaceFirst("$1$3\\\\$2$4");
+    return SIGNS.matcher(oneLine).replaceAll("\\\\$1");
   }
 }

@@ -2,6 +2,7 @@ package io.ovenmark.publish.card;
 
 import static java.util.Objects.requireNonNull;
 
+import io.ovenmark.measure.FigureText;
 import io.ovenmark.measure.MeasureUnit;
 import io.ovenmark.pantry.Food;
 import io.ovenmark.pantry.HouseholdMeasure;
@@ -91,6 +92,15 @@ public record KitchenMeasure(String text, double grams, double errorPercent) {
     return Math.abs(errorPercent) > WORTH_SAYING_PERCENT;
   }
 
+  /**
+   * The measure with its error where that is worth saying.
+   *
+   * @return such as {@code 1 cup} or {@code 1 tbsp + 1 tsp, −5 %}
+   */
+  public String inWords() {
+    return isRough() ? text + ", " + FigureText.signed(Math.round(errorPercent)) + " %" : text;
+  }
+
   /** The nearest; of those that are about as near the one that came first. */
   private static Optional<KitchenMeasure> best(List<KitchenMeasure> measures) {
     return measures.stream()
@@ -134,7 +144,7 @@ public record KitchenMeasure(String text, double grams, double errorPercent) {
       double grams) {
     for (Size size : sizes) {
       found.add(
-          of(size.text, unit.symbol() + volumes.manner(), size.count * volumes.of(unit), grams));
+          of(size.text, named(unit, size) + volumes.manner(), size.count * volumes.of(unit), grams));
     }
   }
 
@@ -146,13 +156,13 @@ public record KitchenMeasure(String text, double grams, double errorPercent) {
     for (int spoons = 1; spoons <= 3; spoons++) {
       for (Size cups : CUPS) {
         double mass = cups.count * cup + spoons * tablespoon;
-        String text = cups.text + " cup + " + spoons + " tbsp" + volumes.manner();
+        String text = cups.text + " " + named(MeasureUnit.CUP, cups) + " + " + spoons + " tbsp" + volumes.manner();
         found.add(new KitchenMeasure(text, mass, error(mass, grams)));
       }
       for (Size large : CUPS) {
         if (spoons < 3) {
           double mass = large.count * cup + spoons * teaspoon;
-          String text = large.text + " cup + " + spoons + " tsp" + volumes.manner();
+          String text = large.text + " " + named(MeasureUnit.CUP, large) + " + " + spoons + " tsp" + volumes.manner();
           found.add(new KitchenMeasure(text, mass, error(mass, grams)));
         }
       }
@@ -162,6 +172,10 @@ public record KitchenMeasure(String text, double grams, double errorPercent) {
         found.add(new KitchenMeasure(text, mass, error(mass, grams)));
       }
     }
+  }
+
+  private static String named(MeasureUnit unit, Size size) {
+    return unit == MeasureUnit.CUP && size.count > 1 ? "cups" : unit.symbol();
   }
 
   private static KitchenMeasure of(String count, String unit, double mass, double grams) {

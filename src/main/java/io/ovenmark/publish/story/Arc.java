@@ -1,6 +1,8 @@
 package io.ovenmark.publish.story;
 
+import io.ovenmark.measure.FigureText;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -54,9 +56,28 @@ public record Arc(
   }
 
   /**
+   * What the goal demands of it.
+   *
+   * @return such as {@code goal at most 4}; empty when it demands nothing
+   */
+  public Optional<String> goal() {
+    if (atLeast.isPresent() && atMost.isPresent()) {
+      return Optional.of(
+          "goal " + FigureText.number(atLeast.getAsDouble()) + " to "
+              + FigureText.number(atMost.getAsDouble()));
+    }
+    if (atLeast.isPresent()) {
+      return Optional.of("goal at least " + FigureText.number(atLeast.getAsDouble()));
+    }
+    return atMost.isPresent()
+        ? Optional.of("goal at most " + FigureText.number(atMost.getAsDouble()))
+        : Optional.empty();
+  }
+
+  /**
    * In a sentence, for whoever does not see it.
    *
-   * @return such as {@code best height: revision 1 31 mm, revision 5 38 mm.}
+   * @return such as {@code best height: revision 1 31 mm, revision 5 38 mm; goal at least 40.}
    */
   public String inWords() {
     StringBuilder words = new StringBuilder(label).append(':');
@@ -68,6 +89,7 @@ public record Arc(
         comma = ", ";
       }
     }
+    goal().ifPresent(goal -> words.append("; ").append(goal));
     return words.append('.').toString();
   }
 }

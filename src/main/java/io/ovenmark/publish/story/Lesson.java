@@ -12,7 +12,7 @@ import java.util.Optional;
  * @param revision the revision's number along its line
  * @param first whether it is the first that was baked
  * @param findings how many findings came or went
- * @param move the figure that moved most; empty when none was known on both sides
+ * @param move the measured figure that shows most; empty when none was known on both sides
  * @param verdict whether somebody noted a verdict of a piece
  */
 public record Lesson(
@@ -35,7 +35,7 @@ public record Lesson(
   /**
    * What it taught, in few words.
    *
-   * @return such as {@code 3 findings changed, mean liking moved}; empty when it taught nothing
+   * @return such as {@code 3 findings changed, liking moved}; empty when it taught nothing
    */
   public String why() {
     List<String> parts = new ArrayList<>();
@@ -46,7 +46,7 @@ public record Lesson(
       parts.add(findings == 1 ? "1 finding changed" : findings + " findings changed");
     }
     move.filter(each -> each.strength() >= NOTICED)
-        .ifPresent(each -> parts.add(each.label() + " moved"));
+        .ifPresent(each -> parts.add(each.label().split(",")[0] + " moved"));
     if (verdict) {
       parts.add("a verdict was noted");
     }

@@ -39,7 +39,7 @@ public record Move(
           "lowest_core_c", 2.0,
           "mean_crust_shade", 0.5,
           "liquid_ratio", 0.05,
-          "dough_moisture", 1.0);
+          "dough_moisture_percent", 1.0);
 
   /** Of any other figure this share of what it was before; common practice, no source. */
   private static final double NOTABLE_SHARE = 0.05;

@@ -196,4 +196,39 @@ class IntakeTest {
     assertThat(fixture.onDisk(BUN).isPresent()).isEqualTo(moved > 0);
     fixture.assertClean(next);
   }
+
+  /** Dies with so many of the two references moved. */
+  @ParameterizedTest
+  @ValueSource(ints = {0, 1, 2})
+  void whatIsPutAsideIsNeverLostByASuddenDeath(int moved) throws IOException {
+    take(store, chronicle(), store.head("main").orElseThrow());
+    String variant = fixture.git("rev-parse", VARIANT);
+    CommitId before = store.head("main").orElseThrow();
+    CommitId after = fixture.put(store, "main", "notes.txt", "An undone take-in\n");
+    Companion companion =
+        new Companion(
+            Companion.Kind.BRANCH, VARIANT, new CommitId(variant), Companion.Way.PUT_ASIDE);
+    if (moved > 0) {
+      fixture.git("update-ref", companion.asideRef(), variant);
+    }
+    if (moved > 1) {
+      fixture.git("update-ref", "-d", companion.ref());
+    }
+    Path own = fixture.directory().resolve(".git/ovenmark");
+    new Pending(
+            "refs/heads/main",
+            ObjectId.fromString(after.hex()),
+            List.of(),
+            List.of(new NewRef(companion.asideRef(), ObjectId.fromString(variant))),
+            List.of(new NewRef(companion.ref(), ObjectId.fromString(variant))))
+        .write(own);
+    Files.write(own.resolve("write.lock"), bytes("held\n"));
+
+    GitStore next = fixture.open();
+
+    assertThat(before).isNotEqualTo(after);
+    assertThat(next.branches("variant/")).isEmpty();
+    assertThat(fixture.git("rev-parse", companion.asideRef())).isEqualTo(variant);
+    fixture.assertClean(next);
+  }
 }

@@ -232,6 +232,19 @@ class CardTest {
     return (Map<String, Object>) CardJsonLd.of(card).get("nutrition");
   }
 
+  @Test
+  void theFormulasStorageStandsUnlessAnotherIsTyped() {
+    Formula formula = bun("Bun").withStorage(Optional.of("Two days."));
+    CardChoices typed =
+        new CardChoices(
+            CardChoices.Paper.A4, CardChoices.Masses.GRAMS, 1, Optional.of("Freeze."), List.of());
+
+    assertThat(card(bun("Bun"), CardChoices.USUAL).storage()).isEmpty();
+    assertThat(card(formula, CardChoices.USUAL).storage()).contains("Two days.");
+    assertThat(card(formula, typed).storage()).contains("Freeze.");
+    assertThat(CardText.of(card(formula, typed), CardText.SHORT).text()).contains("STORAGE: Freeze.");
+  }
+
   @ParameterizedTest
   @ValueSource(doubles = {0, -1, Double.NaN, 1001})
   void anAbsurdNumberOfTimesIsRefused(double times) {

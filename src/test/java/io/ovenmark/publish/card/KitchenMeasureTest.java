@@ -34,6 +34,7 @@ class KitchenMeasureTest {
     "butter-unsalted, 56.75, 1/4 cup",
     "water, 237, 1 cup",
     "water, 79, 1/3 cup",
+    "water, 355.5, 1 1/2 cups",
     "salt, 6, 1 tsp",
     "salt, 0.75, 1/8 tsp",
     "egg-whole, 50, 1 large",
