@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * A chart of the way of a figure: what was told as dots, other revisions as small hollow points, the
- * goal as a zone. Where the figure is not known between two revisions the line is dotted.
+ * A chart of the way of a figure: what was told as dots, other revisions as small hollow points,
+ * the goal as a zone. Where the figure is not known between two revisions the line is dotted.
  */
 final class ArcChart {
   private static final double LABEL = 28;
@@ -91,7 +91,7 @@ final class ArcChart {
     double top = upper + heads();
     double foot = top + plot();
     zone(canvas, left, top, foot);
-    canvas.line(Palette.RULE_STRONG, 2, left, foot, left + width, foot);
+    canvas.fill(Palette.RULE_STRONG, left, foot - 1, width, 2);
     line(canvas, left, top);
     points(canvas, left, top);
     labels(canvas, left, top);
@@ -156,35 +156,67 @@ final class ArcChart {
     List<Integer> named = told.size() > 1 ? told : known;
     int first = named.get(0);
     int last = named.get(named.size() - 1);
-    Rectangle2D drawn = label(canvas, first, neighbour(known, first, 1), left, top, null);
-    label(canvas, last, neighbour(known, last, -1), left, top, drawn);
+    Rectangle2D drawn = label(canvas, first, left, top, null);
+    if (last != first) {
+      label(canvas, last, left, top, drawn);
+    }
   }
 
-  private static int neighbour(List<Integer> known, int at, int step) {
-    int place = known.indexOf(at) + step;
-    return place < 0 || place >= known.size() ? at : known.get(place);
-  }
-
+  /** A label above the line or below it, whichever is closer to its point and free. */
   private Rectangle2D label(
-      PictureCanvas canvas, int at, int beside, double left, double top, Rectangle2D other) {
+      PictureCanvas canvas, int at, double left, double top, Rectangle2D other) {
     PictureText text =
         PictureText.fitted(
-            arc.points().get(at).text(), TextStyle.bold(LABEL), 26, width * 0.48, 40);
+            arc.points().get(at).text(), TextStyle.bold(LABEL), 26, width * 0.44, 40);
     double across = text.across();
-    double from =
-        Math.max(left, Math.min(left + width - across, x(at, left) - across / 2));
-    boolean above = value(at) >= value(beside);
+    double from = Math.max(left, Math.min(left + width - across, x(at, left) - across / 2));
     double middle = y(value(at), top);
-    double upper = above ? middle - 12 - text.height() : middle + 12;
-    Rectangle2D box = new Rectangle2D.Double(from, upper, across, text.height());
+    double[] reach = reach(from - 8, from + across + 8, middle, left, top);
+    double over = reach[0] - 14 - text.height();
+    double under = reach[1] + 14;
+    boolean nearer = middle - reach[0] <= reach[1] - middle;
+    boolean above = over >= top && (nearer || under + text.height() > top + plot());
+    Rectangle2D box = box(from, above ? over : under, text);
     if (other != null && other.intersects(box)) {
-      upper = above ? middle + 12 : middle - 12 - text.height();
-      box = new Rectangle2D.Double(from, upper, across, text.height());
+      box = box(from, above ? under : over, text);
     }
     if (other == null || !other.intersects(box)) {
-      canvas.text(text, from, upper);
+      canvas.text(text, from, box.getY());
     }
     return box;
+  }
+
+  private static Rectangle2D box(double x, double y, PictureText text) {
+    return new Rectangle2D.Double(x, y, text.across(), text.height());
+  }
+
+  /** How high and how low the line is between two places. */
+  private double[] reach(double from, double to, double middle, double left, double top) {
+    double highest = middle;
+    double lowest = middle;
+    List<Integer> known = known();
+    for (int i = 0; i < known.size(); i++) {
+      double x = x(known.get(i), left);
+      double y = y(value(known.get(i)), top);
+      List<Double> heights = new ArrayList<>();
+      if (x >= from && x <= to) {
+        heights.add(y);
+      }
+      if (i > 0) {
+        double x0 = x(known.get(i - 1), left);
+        double y0 = y(value(known.get(i - 1)), top);
+        for (double edge : new double[] {from, to}) {
+          if (edge > x0 && edge < x) {
+            heights.add(y0 + (y - y0) * (edge - x0) / (x - x0));
+          }
+        }
+      }
+      for (double height : heights) {
+        highest = Math.min(highest, height);
+        lowest = Math.max(lowest, height);
+      }
+    }
+    return new double[] {highest, lowest};
   }
 
   /** The numbers of the told revisions that have room; the first and the last always. */

@@ -4,6 +4,7 @@ import java.awt.geom.Line2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** The ways of the key figures: up to six charts of one size on a picture. */
 final class ArcPicture {
@@ -11,13 +12,19 @@ final class ArcPicture {
   private static final double APART = 64;
   private static final double LEGEND = 44;
 
+  /** The room of the closing words: two lines. */
+  private static final double CLOSING = 92;
+
   private final List<Arc> arcs;
   private final List<Arc> unknown;
+  private final String closing;
   private final int page;
   private final int pages;
 
-  private ArcPicture(List<Arc> arcs, List<Arc> unknown, int page, int pages) {
+  private ArcPicture(
+      List<Arc> arcs, List<Arc> unknown, String closing, int page, int pages) {
     this.arcs = arcs;
+    this.closing = closing;
     this.unknown = unknown;
     this.page = page;
     this.pages = pages;
@@ -35,6 +42,7 @@ final class ArcPicture {
           new ArcPicture(
               drawn.subList(page * MOST, to),
               page == pages - 1 ? unknown : List.of(),
+              page == pages - 1 ? story.closing().orElse("") : "",
               page,
               pages));
     }
@@ -44,7 +52,15 @@ final class ArcPicture {
   void draw(PictureCanvas canvas) {
     PictureText heading =
         PictureText.fitted(heading(), TextStyle.bold(64), 56, PictureCanvas.ACROSS, 90);
-    double y = canvas.text(heading, PictureCanvas.LEFT, PictureCanvas.TOP) + 24;
+    double y = canvas.text(heading, PictureCanvas.LEFT, PictureCanvas.TOP);
+    if (!closing.isEmpty()) {
+      TextColumn words = new TextColumn(PictureCanvas.ACROSS);
+      words.paragraph(closing, TextStyle.plain(34));
+      TextColumn begun = words.within(CLOSING);
+      begun.draw(canvas, PictureCanvas.LEFT, y + 10);
+      y += 10 + begun.height();
+    }
+    y += 24;
     PictureText note =
         PictureText.fitted(note(), TextStyle.quiet(28), 26, PictureCanvas.ACROSS, 76);
     double bottom = PictureCanvas.BOTTOM - LEGEND;
@@ -83,15 +99,22 @@ final class ArcPicture {
     double x = PictureCanvas.LEFT;
     canvas.dot(x + 11, middle, 11);
     x = legendWords(canvas, "told here", x + 34, y);
-    canvas.point(x + 8, middle, 7);
-    x = legendWords(canvas, "other revisions", x + 28, y);
-    canvas.dashes(
-        Palette.RULE_STRONG, 3, new Line2D.Double(x, middle, x + 48, middle));
-    x = legendWords(canvas, "not known between", x + 62, y);
+    if (points().anyMatch(point -> !point.told() && point.value().isPresent())) {
+      canvas.point(x + 8, middle, 7);
+      x = legendWords(canvas, "other revisions", x + 28, y);
+    }
+    if (points().anyMatch(point -> point.value().isEmpty())) {
+      canvas.dashes(Palette.RULE_STRONG, 3, new Line2D.Double(x, middle, x + 48, middle));
+      x = legendWords(canvas, "not known between", x + 62, y);
+    }
     if (arcs.stream().anyMatch(ArcChart::hasGoal)) {
       canvas.fill(Palette.GOAL, x, middle - 13, 40, 26);
       legendWords(canvas, "within the goal", x + 54, y);
     }
+  }
+
+  private Stream<Arc.Point> points() {
+    return arcs.stream().flatMap(arc -> arc.points().stream());
   }
 
   private static double legendWords(PictureCanvas canvas, String words, double x, double y) {
@@ -108,6 +131,9 @@ final class ArcPicture {
       if (!goal.isEmpty()) {
         words.append(' ').append(PictureWords.ended(PictureWords.capital(goal)));
       }
+    }
+    if (!closing.isEmpty()) {
+      words.append(' ').append(PictureWords.ended(closing));
     }
     if (!note().isEmpty()) {
       words.append(' ').append(note());

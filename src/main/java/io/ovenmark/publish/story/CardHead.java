@@ -9,20 +9,33 @@ final class CardHead {
   private final PictureText yield;
   private final int steps;
 
-  CardHead(Story story, int page, int pages) {
+  /**
+   * Sets its words.
+   *
+   * @param story the story
+   * @param part which of several pictures it is, such as {@code 1 of 2}; empty for the only one
+   * @param small whether it is the head of a further picture
+   */
+  CardHead(Story story, String part, boolean small) {
     Card card = story.card();
     steps = story.steps().size();
     place =
         PictureText.fitted(
-            revision(card) + (pages > 1 ? " · " + page + " of " + pages : ""),
+            revision(card) + (part.isEmpty() ? "" : " · " + part),
             TextStyle.quiet(30),
             26,
             PictureCanvas.ACROSS * 0.66,
             44);
     name =
-        PictureText.fitted(card.name(), TextStyle.bold(72), 44, PictureCanvas.ACROSS, 172);
+        PictureText.heading(
+            card.name(),
+            TextStyle.bold(small ? 56 : 72),
+            44,
+            PictureCanvas.ACROSS,
+            small ? 108 : 172);
     yield =
-        PictureText.fitted(card.yield(), TextStyle.plain(36), 28, PictureCanvas.ACROSS, 96);
+        PictureText.fitted(
+            small ? "" : card.yield(), TextStyle.plain(36), 28, PictureCanvas.ACROSS, 96);
   }
 
   static String revision(Card card) {
@@ -33,7 +46,7 @@ final class CardHead {
 
   /** Where it ends. */
   double height() {
-    return PictureCanvas.TOP + 44 + 10 + name.height() + 8 + yield.height() + 40;
+    return PictureCanvas.TOP + 54 + name.height() + 8 + yield.height() + 36;
   }
 
   void draw(PictureCanvas canvas) {

@@ -4,10 +4,17 @@ import io.ovenmark.publish.card.Card;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The macros of a piece as rows: the name at the left, the figure at the right. */
+/**
+ * The macros of a piece as rows, the name at the left, the figure at the right; and how they were
+ * worked out, where there is room.
+ */
 final class FigureRows {
+  private static final double EXPLAINED = 32;
+  private static final double ABOVE_BASIS = 14;
+
   private final PictureText heading;
   private final List<Row> rows;
+  private final PictureText basis;
   private final double width;
   private final double gap;
 
@@ -17,8 +24,10 @@ final class FigureRows {
     }
   }
 
-  private FigureRows(List<Card.Fact> facts, double width, double size, double gap) {
+  private FigureRows(
+      List<Card.Fact> facts, String explained, double width, double size, double gap) {
     this.width = width;
+    basis = PictureText.of(explained, TextStyle.quiet(TextStyle.SMALLEST), width);
     this.gap = gap;
     heading = PictureText.of("A piece", TextStyle.bold(size), width);
     rows = new ArrayList<>();
@@ -26,17 +35,28 @@ final class FigureRows {
       TextStyle style = fact.known() ? TextStyle.bold(size) : TextStyle.quiet(size);
       rows.add(
           new Row(
-              PictureText.of(PictureWords.capital(fact.label()), TextStyle.plain(size), width * 0.5),
+              PictureText.of(
+                  PictureWords.capital(fact.label()), TextStyle.plain(size), width * 0.5),
               PictureText.of(fact.text(), style, width * 0.48)));
     }
   }
 
   /** As large as it fits. */
-  static FigureRows fitted(List<Card.Fact> facts, double width, double height) {
+  static FigureRows fitted(Card card, double width, double height) {
+    String basis = String.join(" ", card.basis());
+    FigureRows explained = fitted(card.figures(), basis, EXPLAINED, width, height);
+    return explained.height() <= height
+        ? explained
+        : fitted(card.figures(), "", TextStyle.SMALLEST, width, height);
+  }
+
+  private static FigureRows fitted(
+      List<Card.Fact> facts, String basis, double smallest, double width, double height) {
     FigureRows last = null;
-    for (double size = 40; size >= TextStyle.SMALLEST; size -= 2) {
-      for (double gap = 22; gap >= 4; gap -= 6) {
-        last = new FigureRows(facts, width, size, gap);
+    double least = basis.isEmpty() ? 2 : 12;
+    for (double size = 40; size >= smallest; size -= 2) {
+      for (double gap = 22; gap >= least; gap -= 5) {
+        last = new FigureRows(facts, basis, width, size, gap);
         if (last.height() <= height) {
           return last;
         }
@@ -46,17 +66,22 @@ final class FigureRows {
   }
 
   double height() {
-    return heading.height() + 8 + rows.stream().mapToDouble(row -> row.height() + gap).sum();
+    double under = basis.isEmpty() ? 0 : ABOVE_BASIS + basis.height();
+    return heading.height()
+        + 8
+        + rows.stream().mapToDouble(row -> row.height() + gap).sum()
+        + under;
   }
 
   void draw(PictureCanvas canvas, double x, double y) {
     double at = canvas.text(heading, x, y) + 8;
-    canvas.line(Palette.INK, 3, x, at, x + width, at);
+    canvas.fill(Palette.INK, x, at - 1, width, 3);
     for (Row row : rows) {
       canvas.text(row.label, x, at + gap / 2);
       canvas.textAtEnd(row.figure, x + width * 0.52, at + gap / 2);
       at += row.height() + gap;
-      canvas.line(Palette.RULE, 2, x, at, x + width, at);
+      canvas.fill(Palette.RULE, x, at - 1, width, 2);
     }
+    canvas.text(basis, x, at + ABOVE_BASIS);
   }
 }

@@ -3,9 +3,10 @@ package io.ovenmark.publish.story;
 import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 
-/** The figure that moved: a hollow bar before, a filled bar after, from zero, and the difference. */
+/** The figure that moved: a hollow bar before and a filled one after, from zero; the difference. */
 final class MoveFigure {
   private static final double LEAST_BAR = 6;
+  private static final double APART = 18;
 
   private final Move move;
   private final double width;
@@ -17,15 +18,26 @@ final class MoveFigure {
   private final PictureText turned;
 
   /**
-   * Sets its words.
+   * Sets it as large as it fits.
    *
    * @param move the figure
-   * @param width of the drawing; what is drawn grows with it
+   * @param width of the drawing
+   * @param height that it shall not exceed, unless the smallest does
    */
-  MoveFigure(Move move, double width) {
+  static MoveFigure fitted(Move move, double width, double height) {
+    double scale = Math.max(1, Math.min(1.6, width / 520));
+    MoveFigure figure = new MoveFigure(move, width, scale);
+    while (figure.height() > height && scale > 0.8) {
+      scale -= 0.1;
+      figure = new MoveFigure(move, width, scale);
+    }
+    return figure;
+  }
+
+  private MoveFigure(Move move, double width, double scale) {
     this.move = move;
     this.width = width;
-    this.scale = Math.max(1, Math.min(1.5, width / 560));
+    this.scale = scale;
     double values = width * 0.36;
     label =
         PictureText.fitted(
@@ -70,16 +82,16 @@ final class MoveFigure {
   void draw(PictureCanvas canvas, double x, double y) {
     double at = canvas.text(label, x, y) + 14;
     double words = Math.max(from.across(), to.across());
-    double longest = width - words - 20;
+    double longest = width - words - APART;
     double low = Math.min(0, Math.min(move.from(), move.to()));
     double high = Math.max(0, Math.max(move.from(), move.to()));
     double one = high > low ? longest / (high - low) : 0;
     double zero = x - low * one;
-    value(canvas, from, at, zero, move.from() * one, x + longest + 20, false);
+    value(canvas, from, at, zero, move.from() * one, x + longest + APART, false);
     at += row();
-    value(canvas, to, at, zero, move.to() * one, x + longest + 20, true);
-    canvas.line(
-        Palette.RULE_STRONG, 2.5, zero, at - row() - 4, zero, at + bar() + 4);
+    value(canvas, to, at, zero, move.to() * one, x + longest + APART, true);
+    double first = at - row();
+    canvas.fill(Palette.INK, zero, first - 5, 3, at + bar() + 5 - (first - 5));
     at += row();
     at = canvas.text(difference, x, at);
     if (!turned.isEmpty()) {
@@ -100,10 +112,11 @@ final class MoveFigure {
     if (after) {
       canvas.fill(Palette.AFTER, left, y, drawn, bar());
     } else {
+      double inside = Math.max(2, drawn - 4);
       canvas.outline(
-          Palette.BEFORE, 4, new Rectangle2D.Double(left + 2, y + 2, Math.max(2, drawn - 4), bar() - 4));
+          Palette.BEFORE, 4, new Rectangle2D.Double(left + 2, y + 2, inside, bar() - 4));
     }
-    double beside = length < 0 ? farthest : Math.min(farthest, left + drawn + 18);
+    double beside = length < 0 ? farthest : Math.min(farthest, left + drawn + APART);
     canvas.text(text, beside, y + (bar() - text.height()) / 2);
   }
 }

@@ -85,7 +85,8 @@ final class PictureCanvas {
     for (PictureText.Row row : text.rows()) {
       at += row.above();
       double left = x + (text.width() - row.across()) * start(row, share);
-      double hanging = row.letters().isLeftToRight() ? 0 : row.letters().getAdvance() - row.across();
+      double hanging =
+          row.letters().isLeftToRight() ? 0 : row.letters().getAdvance() - row.across();
       double size = text.style().size();
       double baseline = Math.round(at + (leading - size) / 2 + size * ASCENT + size * 0.1);
       row.letters().draw(graphics, (float) (left - hanging), (float) baseline);

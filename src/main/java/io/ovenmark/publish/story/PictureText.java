@@ -3,6 +3,7 @@ package io.ovenmark.publish.story;
 import java.awt.font.LineBreakMeasurer;
 import java.awt.font.TextLayout;
 import java.text.AttributedCharacterIterator;
+import java.text.Bidi;
 import java.text.BreakIterator;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -17,9 +18,13 @@ import java.util.regex.Pattern;
 final class PictureText {
   private static final Pattern FIGURE_AND_UNIT =
       Pattern.compile(
-          "(?<=[\\p{Nd}½¼¾]) (?=(mm|cm|g|kg|mg|ml|kcal|kJ|min|h|oz|in|tsp|tbsp|cup|%|°C|°F)"
-              + "(?![\\p{L}]))");
+          "([\\p{Nd}½¼¾][\\p{Nd}.,]*) (?="
+              + "(mm|cm|g|kg|mg|ml|kcal|kJ|min|h|oz|in|tsp|tbsp|cup|%|°C|°F)(?!\\p{L}))");
   private static final char UNBREAKABLE = '\u00a0';
+
+  /** Keeps a figure before its unit where the words run from right to left. */
+  private static final char LEFT_TO_RIGHT = '\u200e';
+
   private static final double BETWEEN_PARAGRAPHS = 0.38;
 
   private final TextStyle style;
@@ -58,7 +63,7 @@ final class PictureText {
   }
 
   /**
-   * Sets a text as large as it fits, in lines of about one length.
+   * Sets a text as large as it fits.
    *
    * @param text a text
    * @param style the largest
@@ -73,7 +78,7 @@ final class PictureText {
       TextStyle tried = new TextStyle(size, style.bold(), style.colour());
       PictureText fits = of(text, tried, width);
       if (fits.height() <= height) {
-        return fits.even(text);
+        return fits;
       }
     }
     PictureText least = of(text, new TextStyle(smallest, style.bold(), style.colour()), width);
@@ -81,15 +86,20 @@ final class PictureText {
     return least.lines(0, Math.max(1, lines)).goingOn();
   }
 
-  /** The same text in as many lines, which are as even as they can be. */
+  /** Sets a heading as large as it fits, in lines of about one length. */
+  static PictureText heading(
+      String text, TextStyle style, double smallest, double width, double height) {
+    return fitted(text, style, smallest, width, height).even(text);
+  }
+
   private PictureText even(String text) {
-    if (rows.size() < 2) {
+    if (rows.size() < 2 || !words().strip().equals(plain(tidy(text)))) {
       return this;
     }
     double low = width / 2;
     double high = width;
     PictureText best = this;
-    while (high - low > 8) {
+    while (high - low > 16) {
       double middle = (low + high) / 2;
       PictureText narrower = of(text, style, middle);
       if (narrower.rows.size() > rows.size() || narrower.breaksWords(text)) {
@@ -113,7 +123,9 @@ final class PictureText {
     Row last = rows.get(rows.size() - 1);
     String words = last.words.strip();
     while (words.length() > 1 && of(words + mark, style, width).rows.size() > 1) {
-      words = words.substring(0, words.offsetByCodePoints(words.length(), -1)).strip();
+      int space = words.lastIndexOf(' ');
+      int shorter = space > 0 ? space : words.offsetByCodePoints(words.length(), -1);
+      words = words.substring(0, shorter).strip();
     }
     List<Row> ended = new ArrayList<>(rows.subList(0, rows.size() - 1));
     Row end = of(words + mark, style, width).rows.get(0);
@@ -137,7 +149,10 @@ final class PictureText {
 
   private static String tidy(String paragraph) {
     String words = paragraph.replaceAll("[\\p{Cntrl}\\s]+", " ").strip();
-    return FIGURE_AND_UNIT.matcher(words).replaceAll(String.valueOf(UNBREAKABLE));
+    String mark = Bidi.requiresBidi(words.toCharArray(), 0, words.length())
+        ? String.valueOf(LEFT_TO_RIGHT)
+        : "";
+    return FIGURE_AND_UNIT.matcher(words).replaceAll(mark + "$1" + UNBREAKABLE);
   }
 
   TextStyle style() {
@@ -189,12 +204,17 @@ final class PictureText {
     return new PictureText(style, width, some);
   }
 
+  /** Words as they were before they were set. */
+  static String plain(String set) {
+    return set.replace(UNBREAKABLE, ' ').replace(String.valueOf(LEFT_TO_RIGHT), "");
+  }
+
   /** Its words, as they stand in the lines. */
   String words() {
     StringBuilder words = new StringBuilder();
     for (Row row : rows) {
       words.append(row.above > 0 ? " " : "").append(row.words);
     }
-    return words.toString().replace(UNBREAKABLE, ' ');
+    return plain(words.toString());
   }
 }

@@ -1,7 +1,5 @@
 package io.ovenmark.publish.story;
 
-import java.awt.Color;
-import java.awt.image.BufferedImage;
 import java.util.List;
 import java.util.Optional;
 
@@ -11,36 +9,41 @@ import java.util.Optional;
  * not, a text ends with the word that it goes on.
  */
 final class StepPicture {
-  private static final double[] SIZES = {38, 36, 34, 32, 30, 28};
-  private static final double HEAD = 44;
+  private static final double HEAD = 56;
+  private static final double GAP = 28;
   private static final double BETWEEN = 32;
+  private static final double BESIDE = 56;
   private static final double COLUMNS_APART = 64;
-  private static final double MARK = 40;
-  private static final int TALLEST = 460;
-  private static final int LEAST = 288;
-  private static final int STEP = 24;
+  private static final double HALF = (PictureCanvas.ACROSS - COLUMNS_APART) / 2;
+  private static final double[] SIZES = {48, 44, 40, 38, 36, 34, 32, 30, 28};
+  private static final int HIGHEST_START = 690;
+
+  /** The words of a comparison, and how low its photos may be with them. */
+  private static final double[][] SIZES_AND_PHOTOS = {
+    {36, 440}, {34, 416}, {32, 384}, {30, 336}, {28, 288}
+  };
+
+  private static final double[][] SIZES_AND_PHOTOS_ALONE = {
+    {36, 560}, {34, 528}, {32, 480}, {30, 400}, {28, 288}
+  };
+
+  private static final int HIGHEST = 464;
+  private static final int HIGHEST_WITHOUT_FIGURE = 608;
+  private static final int STEP = 16;
 
   private final Story story;
   private final Story.Step step;
-  private final Optional<Story.Step> before;
   private final PicturePhotos photos;
   private final PictureText heading;
   private final double top;
 
-  /** How a picture is laid out: the size of its words, the height of its photos, and the words. */
-  private record Plan(
-      double size, int photo, PictureText lead, double captions, TextColumn left,
-      TextColumn right, double middle, boolean fits) {}
-
   StepPicture(Story story, Story.Step step, PicturePhotos photos) {
     this.story = story;
     this.step = step;
-    this.before = story.before(step);
     this.photos = photos;
     this.heading =
-        PictureText.fitted(
-            step.heading(), TextStyle.bold(64), 44, PictureCanvas.ACROSS, 156);
-    this.top = PictureCanvas.TOP + HEAD + 12 + heading.height();
+        PictureText.heading(step.heading(), TextStyle.bold(64), 44, PictureCanvas.ACROSS, 156);
+    this.top = PictureCanvas.TOP + HEAD + heading.height();
   }
 
   void draw(PictureCanvas canvas) {
@@ -50,7 +53,7 @@ final class StepPicture {
             TextStyle.quiet(30),
             26,
             PictureCanvas.ACROSS * 0.5,
-            HEAD);
+            44);
     canvas.text(place, PictureCanvas.LEFT, PictureCanvas.TOP);
     PictureSpine.at(
         canvas,
@@ -59,166 +62,236 @@ final class StepPicture {
         PictureCanvas.RIGHT,
         PictureCanvas.TOP + 20,
         PictureCanvas.ACROSS * 0.46);
-    canvas.text(heading, PictureCanvas.LEFT, PictureCanvas.TOP + HEAD + 12);
-    if (before.isEmpty()) {
-      first(canvas);
-    } else {
+    canvas.text(heading, PictureCanvas.LEFT, PictureCanvas.TOP + HEAD);
+    Optional<Story.Step> before = story.before(step);
+    boolean shown = photos.has(step.photo()) || photos.has(before.flatMap(Story.Step::photo));
+    if (!shown) {
+      withoutPhotos(canvas, before);
+    } else if (before.isPresent()) {
       compared(canvas, before.get());
+    } else {
+      start(canvas);
     }
   }
 
   // ── the first step: one photo, the words beside it ──
 
-  private void first(PictureCanvas canvas) {
-    double room = PictureCanvas.BOTTOM - top - 28;
-    boolean shown = photos.has(step.photo());
-    PictureText caption = caption(step, 900);
-    int high = (int) (shown ? Math.min(690, room - MARK - caption.height() - 14) : 300);
-    int wide = shown ? (int) Math.round(high * 4 / 3.0) : 520;
-    double y = top + 28;
-    photo(canvas, step, true, PictureCanvas.LEFT, y, wide, high);
+  private void start(PictureCanvas canvas) {
+    double y = top + GAP;
+    int high = HIGHEST_START;
+    while (y + StepPhoto.height(step, photos, across(high), high) > PictureCanvas.BOTTOM) {
+      high -= 2;
+    }
+    int wide = across(high);
+    StepPhoto.draw(
+        canvas, step, StepPhoto.Side.START, photos, PictureCanvas.LEFT, y, wide, high);
     double left = PictureCanvas.LEFT + wide + COLUMNS_APART;
-    double width = PictureCanvas.RIGHT - left;
-    TextColumn column = beside(SIZES[SIZES.length - 1], width);
+    double upper = y + StepPhoto.MARK - 8;
+    double room = PictureCanvas.BOTTOM - upper;
+    fitted(PictureCanvas.RIGHT - left, room, true).draw(canvas, left, upper);
+  }
+
+  /** All words in one column, in the largest type that fits. */
+  private TextColumn fitted(double width, double room, boolean lead) {
+    TextColumn column = null;
     for (double size : SIZES) {
-      TextColumn tried = beside(size, width);
-      if (tried.height() <= room - MARK) {
-        column = tried;
-        break;
+      column = new TextColumn(width);
+      if (lead && step.words().isPresent()) {
+        column.paragraph(step.words().get(), TextStyle.plain(size));
+      }
+      changed(column, size);
+      seen(column, size);
+      if (column.height() <= room) {
+        return column;
       }
     }
-    column.within(room - MARK).draw(canvas, left, y + MARK);
+    return column.within(room);
   }
 
-  private TextColumn beside(double size, double width) {
-    TextColumn column = new TextColumn(width);
-    step.words().ifPresent(words -> column.paragraph(words, TextStyle.plain(size + 2)));
-    section(column, "What changed", step.changed(), size);
-    step.credit().ifPresent(text -> column.barred(text, TextStyle.plain(size), Palette.WARN));
-    section(column, "What was seen", step.seen(), size);
-    return column;
+  // ── before and after, with a photo of at least one of them ──
+
+  private void compared(PictureCanvas canvas, Story.Step before) {
+    Plan plan = plan(before);
+    plan.lead.draw(canvas, PictureCanvas.LEFT, top + 12);
+    double y = top + heightOf(plan.lead) + GAP;
+    int wide = across(plan.photo);
+    double second = PictureCanvas.LEFT + wide + BETWEEN;
+    StepPhoto.draw(
+        canvas,
+        before,
+        StepPhoto.Side.BEFORE,
+        photos,
+        PictureCanvas.LEFT,
+        y,
+        wide,
+        plan.photo);
+    StepPhoto.draw(
+        canvas, step, StepPhoto.Side.AFTER, photos, second, y, wide, plan.photo);
+    step.move()
+        .map(move -> figure(move, plan.photo))
+        .ifPresent(
+            figure -> figure.draw(canvas, second + wide + BESIDE, y + StepPhoto.MARK - 8));
+    double under = y + plan.middle + GAP;
+    plan.left.draw(canvas, PictureCanvas.LEFT, under);
+    double right = plan.left.isEmpty() ? 0 : HALF + COLUMNS_APART;
+    plan.right.draw(canvas, PictureCanvas.LEFT + right, under);
   }
 
-  // ── every other step: before and after ──
+  /** The height of the photos and of what stands beside them, and the words. */
+  private record Plan(
+      int photo, double middle, TextColumn lead, TextColumn left, TextColumn right) {}
 
-  private void compared(PictureCanvas canvas, Story.Step earlier) {
-    boolean shown = photos.has(step.photo()) || photos.has(earlier.photo());
-    Plan plan = shown ? withPhotos(earlier) : withoutPhotos();
-    double y = top;
-    if (!plan.lead.isEmpty()) {
-      y = canvas.text(plan.lead, PictureCanvas.LEFT, y + 14);
-    }
-    y += 26;
-    if (shown) {
-      int wide = across(plan.photo);
-      double second = PictureCanvas.LEFT + wide + BETWEEN;
-      photo(canvas, earlier, false, PictureCanvas.LEFT, y, wide, plan.photo);
-      photo(canvas, step, true, second, y, wide, plan.photo);
-      double left = second + wide + 56;
-      figure(canvas, left, y + MARK, PictureCanvas.RIGHT - left);
-    } else {
-      double half = (PictureCanvas.ACROSS - COLUMNS_APART) / 2;
-      mark(canvas, earlier, false, PictureCanvas.LEFT, y, half);
-      mark(canvas, step, true, PictureCanvas.LEFT + half + COLUMNS_APART, y, half);
-      PictureText none =
-          PictureText.of("No photo of either bake.", TextStyle.quiet(30), PictureCanvas.ACROSS);
-      double under = canvas.text(none, PictureCanvas.LEFT, y + MARK + 8);
-      figure(canvas, PictureCanvas.LEFT, under + 28, PictureCanvas.ACROSS * 0.72);
-    }
-    y += plan.middle + 30;
-    plan.left.draw(canvas, PictureCanvas.LEFT, y);
-    plan.right.draw(canvas, secondColumn(plan), y);
-  }
-
-  private static double secondColumn(Plan plan) {
-    return plan.left.isEmpty()
-        ? PictureCanvas.LEFT
-        : PictureCanvas.LEFT + plan.left.width() + COLUMNS_APART;
-  }
-
-  private Plan withPhotos(Story.Step earlier) {
-    Plan last = null;
-    for (double size : SIZES) {
-      int least = size > 34 ? 384 : size > 30 ? 336 : LEAST;
-      for (int photo = TALLEST; photo >= least; photo -= STEP) {
-        double captions =
-            Math.max(
-                caption(earlier, across(photo)).height(), caption(step, across(photo)).height());
-        double beside = besides(photo);
-        double figure =
-            step.move().map(move -> new MoveFigure(move, beside).height()).orElse(0.0);
-        double middle =
-            MARK + Math.max(photo + (captions > 0 ? 10 + captions : 0), figure);
-        last = plan(size, photo, captions, middle);
-        if (last.fits) {
-          return last;
+  private Plan plan(Story.Step before) {
+    boolean figure = step.move().isPresent();
+    int highest = figure ? HIGHEST : HIGHEST_WITHOUT_FIGURE;
+    for (double[] tried : figure ? SIZES_AND_PHOTOS : SIZES_AND_PHOTOS_ALONE) {
+      TextColumn lead = lead(tried[0]);
+      TextColumn left = left(tried[0]);
+      TextColumn right = right(tried[0], left.isEmpty());
+      double words = heightOf(lead) + Math.max(left.height(), right.height());
+      if (words > room(0, tried[1])) {
+        continue;
+      }
+      for (int photo = highest; photo >= tried[1]; photo -= STEP) {
+        double middle = middle(before, photo);
+        if (words <= room(0, middle)) {
+          return new Plan(photo, middle, lead, left, right);
         }
       }
     }
-    return cut(last);
+    return cut(before);
   }
 
-  private Plan withoutPhotos() {
+  /** Everything at its smallest, the author's words at most in three lines. */
+  private Plan cut(Story.Step before) {
+    double[] least = SIZES_AND_PHOTOS[SIZES_AND_PHOTOS.length - 1];
+    TextStyle style = TextStyle.plain(least[0]);
+    int photo = (int) least[1];
+    double middle = middle(before, photo);
+    TextColumn lead = lead(least[0]).within(3 * style.leading() + 8);
+    TextColumn left = left(least[0]);
+    TextColumn right = right(least[0], left.isEmpty());
+    double room = room(heightOf(lead), middle);
+    return new Plan(photo, middle, lead, left.within(room), right.within(room));
+  }
+
+  private double room(double lead, double middle) {
+    return PictureCanvas.BOTTOM - top - lead - GAP - middle - GAP;
+  }
+
+  private static double heightOf(TextColumn lead) {
+    return lead.isEmpty() ? 0 : 12 + lead.height();
+  }
+
+  private double middle(Story.Step before, int photo) {
+    int wide = across(photo);
     double figure =
         step.move()
-            .map(move -> new MoveFigure(move, PictureCanvas.ACROSS * 0.72).height())
-            .orElse(44.0);
-    Plan last = null;
+            .map(move -> StepPhoto.MARK - 8 + figure(move, photo).height())
+            .orElse(0.0);
+    double after = StepPhoto.height(step, photos, wide, photo);
+    return Math.max(
+        figure, Math.max(StepPhoto.height(before, photos, wide, photo), after));
+  }
+
+  private static MoveFigure figure(Move move, int photo) {
+    double width = PictureCanvas.ACROSS - 2 * across(photo) - BETWEEN - BESIDE;
+    return MoveFigure.fitted(move, width, photo + 40);
+  }
+
+  private static int across(int high) {
+    return (int) Math.round(high * 4 / 3.0);
+  }
+
+  // ── no photo at all: the figure or nothing at the left, larger words ──
+
+  private void withoutPhotos(PictureCanvas canvas, Optional<Story.Step> before) {
+    double y = top + GAP;
+    double left = PictureCanvas.LEFT;
+    if (before.isPresent()) {
+      StepPhoto.mark(
+          canvas, StepPhoto.Side.BEFORE, before.get(), true, left, y, HALF);
+      StepPhoto.mark(
+          canvas, StepPhoto.Side.AFTER, step, true, left + HALF + COLUMNS_APART, y, HALF);
+    } else {
+      StepPhoto.mark(
+          canvas, StepPhoto.Side.START, step, true, left, y, PictureCanvas.ACROSS);
+    }
+    y = canvas.text(
+        PictureText.of(without(before), TextStyle.quiet(30), PictureCanvas.ACROSS),
+        left,
+        y + StepPhoto.MARK + 4);
+    if (step.move().isPresent()) {
+      y += 40;
+      MoveFigure figure =
+          MoveFigure.fitted(step.move().get(), HALF, PictureCanvas.BOTTOM - y);
+      figure.draw(canvas, left, y);
+      double room = PictureCanvas.BOTTOM - y;
+      fitted(HALF, room, true).draw(canvas, left + HALF + COLUMNS_APART, y);
+    } else {
+      wordsAlone(canvas, y + 24);
+    }
+  }
+
+  private String without(Optional<Story.Step> before) {
+    if (step.photo().or(() -> before.flatMap(Story.Step::photo)).isPresent()) {
+      return "No photo that can be read.";
+    }
+    return before.isPresent() ? "No photo of either bake." : "No photo of this bake.";
+  }
+
+  private void wordsAlone(PictureCanvas canvas, double y) {
+    double room = PictureCanvas.BOTTOM - y;
     for (double size : SIZES) {
-      last = plan(size, 0, 0, MARK + 8 + 40 + 28 + figure);
-      if (last.fits) {
-        return last;
+      TextColumn lead = lead(size);
+      TextColumn left = left(size);
+      TextColumn right = right(size, left.isEmpty());
+      double words = Math.max(left.height(), right.height());
+      boolean last = size == SIZES[SIZES.length - 1];
+      if (last) {
+        lead = lead.within(room * 0.4);
+      }
+      double under = lead.isEmpty() ? 0 : lead.height() + 36;
+      if (last || under + words <= room) {
+        lead.draw(canvas, PictureCanvas.LEFT, y);
+        left.within(room - under).draw(canvas, PictureCanvas.LEFT, y + under);
+        double beside = left.isEmpty() ? 0 : HALF + COLUMNS_APART;
+        right.within(room - under).draw(canvas, PictureCanvas.LEFT + beside, y + under);
+        return;
       }
     }
-    return cut(last);
   }
 
-  private Plan plan(double size, int photo, double captions, double middle) {
-    PictureText lead =
-        PictureText.of(
-            step.words().orElse(""), TextStyle.plain(size), PictureCanvas.ACROSS - 120);
-    double width = (PictureCanvas.ACROSS - COLUMNS_APART) / 2;
-    boolean one = step.changed().isEmpty() && step.credit().isEmpty();
-    TextColumn left = new TextColumn(width);
-    section(left, "What changed", step.changed(), size);
-    step.credit().ifPresent(text -> left.barred(text, TextStyle.plain(size), Palette.WARN));
-    TextColumn right = new TextColumn(one ? PictureCanvas.ACROSS : width);
-    section(right, "What was seen", step.seen(), size);
-    double room = room(lead, middle);
-    boolean fits = left.height() <= room && right.height() <= room;
-    return new Plan(size, photo, lead, captions, left, right, middle, fits);
+  // ── the words ──
+
+  private TextColumn lead(double size) {
+    TextColumn column = new TextColumn(PictureCanvas.ACROSS);
+    step.words().ifPresent(words -> column.paragraph(words, TextStyle.plain(size)));
+    return column;
   }
 
-  private double room(PictureText lead, double middle) {
-    return PictureCanvas.BOTTOM
-        - top
-        - (lead.isEmpty() ? 0 : 14 + lead.height())
-        - 26
-        - middle
-        - 30;
+  private TextColumn left(double size) {
+    TextColumn column = new TextColumn(HALF);
+    changed(column, size);
+    return column;
   }
 
-  /** The words that fit: at most three lines of the author's, then what is left for the others. */
-  private Plan cut(Plan full) {
-    PictureText lead =
-        full.lead.rows().size() <= 3
-            ? full.lead
-            : PictureText.fitted(
-                step.words().orElse(""),
-                TextStyle.plain(full.size),
-                full.size,
-                full.lead.width(),
-                3 * full.lead.style().leading());
-    double room = room(lead, full.middle);
-    return new Plan(
-        full.size,
-        full.photo,
-        lead,
-        full.captions,
-        full.left.within(room),
-        full.right.within(room),
-        full.middle,
-        true);
+  private TextColumn right(double size, boolean alone) {
+    TextColumn column = new TextColumn(alone ? PictureCanvas.ACROSS : HALF);
+    seen(column, size);
+    return column;
+  }
+
+  private void changed(TextColumn column, double size) {
+    section(column, "What changed", step.changed(), size);
+    step.credit().ifPresent(text -> column.barred(text, TextStyle.plain(size), Palette.WARN));
+  }
+
+  private void seen(TextColumn column, double size) {
+    section(column, "What was seen", step.seen(), size);
+    if (step.move().isEmpty() && step.number() > 1) {
+      column.paragraph("No figure is known both before and after.", TextStyle.quiet(size));
+    }
   }
 
   private static void section(
@@ -226,121 +299,6 @@ final class StepPicture {
     if (!sentences.isEmpty()) {
       column.heading(heading, TextStyle.bold(size));
       column.paragraphs(sentences, TextStyle.plain(size));
-    }
-  }
-
-  private static int across(int high) {
-    return (int) Math.round(high * 4 / 3.0);
-  }
-
-  private static double besides(int photo) {
-    return PictureCanvas.ACROSS - 2 * across(photo) - BETWEEN - 56;
-  }
-
-  private void figure(PictureCanvas canvas, double x, double y, double width) {
-    if (step.move().isPresent()) {
-      new MoveFigure(step.move().get(), width).draw(canvas, x, y);
-    } else {
-      canvas.text(
-          PictureText.of("No figure is known both before and after.", TextStyle.quiet(32), width),
-          x,
-          y);
-    }
-  }
-
-  // ── a photo with its mark above and its caption below ──
-
-  private void photo(
-      PictureCanvas canvas,
-      Story.Step of,
-      boolean after,
-      double x,
-      double y,
-      int wide,
-      int high) {
-    mark(canvas, of, after, x, y, wide);
-    int left = (int) x;
-    int upper = (int) (y + MARK + 6);
-    Optional<BufferedImage> photo =
-        of.photo().flatMap(each -> photos.in(each, wide, high - 6));
-    if (photo.isPresent()) {
-      canvas.photo(photo.get(), left, upper);
-      canvas.text(caption(of, wide), x, upper + high - 6 + 10);
-    } else {
-      canvas.fill(Palette.BENCH, left, upper, wide, high - 6);
-      PictureText words =
-          PictureText.of("No photo of this bake", TextStyle.quiet(34), wide - 40);
-      canvas.textInMiddle(
-          words, left + 20, upper + (high - 6 - words.height()) / 2);
-    }
-  }
-
-  private static PictureText caption(Story.Step of, double width) {
-    return PictureText.fitted(
-        of.photo().flatMap(StoryPhoto::caption).orElse(""),
-        TextStyle.quiet(28),
-        26,
-        width,
-        75);
-  }
-
-  private void mark(
-      PictureCanvas canvas, Story.Step of, boolean after, double x, double y, double width) {
-    double middle = y + MARK / 2 - 2;
-    if (after) {
-      canvas.dot(x + 13, middle, 13);
-    } else {
-      canvas.ring(x + 13, middle, 13);
-    }
-    Color colour = after ? Palette.AFTER : Palette.BEFORE;
-    String words = of.address() + " · " + of.date();
-    PictureText text =
-        PictureText.fitted(
-            words, TextStyle.bold(30).in(colour), 22, width - 40, MARK);
-    canvas.text(text, x + 40, middle - text.height() / 2);
-  }
-
-  // ── in words ──
-
-  static String alternative(Story story, Story.Step step) {
-    StringBuilder words = new StringBuilder();
-    words
-        .append("Step ")
-        .append(step.number())
-        .append(" of ")
-        .append(story.steps().size())
-        .append(": ")
-        .append(PictureWords.ended(step.heading()));
-    step.words().ifPresent(text -> words.append(' ').append(PictureWords.ended(text)));
-    story.before(step).ifPresent(earlier -> words.append(shown("Before", earlier)));
-    words.append(shown(step.number() == 1 ? "At the start" : "After", step));
-    step.move()
-        .ifPresent(
-            move ->
-                words.append(' ').append(PictureWords.ended(PictureWords.capital(move.inOneLine()))));
-    said(words, "What changed", step.changed());
-    step.credit().ifPresent(text -> words.append(' ').append(PictureWords.ended(text)));
-    said(words, "What was seen", step.seen());
-    return words.toString();
-  }
-
-  private static String shown(String when, Story.Step step) {
-    return " "
-        + when
-        + ", "
-        + step.address()
-        + " of "
-        + step.date()
-        + ": "
-        + step.photo()
-            .map(photo -> PictureWords.ended(photo.alternative()))
-            .orElse("no photo of this bake.");
-  }
-
-  private static void said(StringBuilder words, String what, List<String> sentences) {
-    if (!sentences.isEmpty()) {
-      words.append(' ').append(what).append(':');
-      sentences.forEach(sentence -> words.append(' ').append(PictureWords.ended(sentence)));
     }
   }
 }

@@ -113,7 +113,7 @@ public final class StoryPictures {
       planned.add(
           new Planned(
               "step",
-              StepPicture.alternative(story, step),
+              StepWords.alternative(story, step),
               canvas -> new StepPicture(story, step, photos).draw(canvas)));
     }
     for (ArcPicture arcs : ArcPicture.of(story)) {

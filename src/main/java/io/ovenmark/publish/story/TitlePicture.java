@@ -23,7 +23,7 @@ final class TitlePicture {
     double width = cover.isPresent() ? BESIDE_PHOTO : ALONE;
     double large = cover.isPresent() ? 96 : 132;
     PictureText title =
-        PictureText.fitted(story.title(), TextStyle.bold(large), 52, width, 560);
+        PictureText.heading(story.title(), TextStyle.bold(large), 52, width, 560);
     PictureText name =
         story.name().equals(story.title())
             ? PictureText.of("", TextStyle.quiet(40), width)
