@@ -166,11 +166,15 @@ public final class TellStory {
    * As pictures for a video, 1920 × 1080.
    *
    * @param plan what was chosen
+   * @param progress told how many pictures are drawn
    * @return the pictures in their order, and a text that says what each shows
    * @throws Refusal as {@link #call} does
    */
-  public List<StoryFile> pictures(StoryPlan plan) {
-    List<StoryFile> files = new ArrayList<>(StoryPictures.of(make(plan, true).story()));
+  public List<StoryFile> pictures(StoryPlan plan, Progress progress) {
+    Story story = make(plan, true).story();
+    int count = StoryPictures.count(story);
+    List<StoryFile> files =
+        new ArrayList<>(StoryPictures.of(story, drawn -> progress.at(drawn, count)));
     files.add(alternatives(files));
     return List.copyOf(files);
   }

@@ -273,9 +273,9 @@ class TellStoryTest {
     TellStory again = new TellStory(bench.desk());
 
     assertThat(again.page(plan)).isEqualTo(tell.page(plan));
-    List<StoryFile> pictures = tell.pictures(plan);
+    List<StoryFile> pictures = tell.pictures(plan, Progress.UNWATCHED);
     byte[] zip = StoryFolder.zip(pictures);
-    assertThat(StoryFolder.zip(again.pictures(plan))).isEqualTo(zip);
+    assertThat(StoryFolder.zip(again.pictures(plan, Progress.UNWATCHED))).isEqualTo(zip);
     assertThat(tell.picture(plan, 2).content()).isEqualTo(pictures.get(1).content());
     refuses(Refusal.Reason.NOT_FOUND, () -> tell.picture(plan, pictures.size()));
 
