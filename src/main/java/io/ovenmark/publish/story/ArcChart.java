@@ -1,6 +1,5 @@
 package io.ovenmark.publish.story;
 
-import io.ovenmark.measure.FigureText;
 import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -40,29 +39,11 @@ final class ArcChart {
             PictureWords.capital(arc.heading()), TextStyle.bold(34), 26, width, 46);
     goal =
         PictureText.fitted(
-            goal(arc), TextStyle.plain(LABEL).in(Palette.GOAL_INK), 26, width, 38);
+            arc.goal().orElse(""), TextStyle.plain(LABEL).in(Palette.GOAL_INK), 26, width, 38);
   }
 
   static boolean hasGoal(Arc arc) {
     return arc.atLeast().isPresent() || arc.atMost().isPresent();
-  }
-
-  /** The goal in words; empty for none. */
-  static String goal(Arc arc) {
-    String unit = arc.unit().isEmpty() ? "" : " " + arc.unit();
-    if (arc.atLeast().isPresent() && arc.atMost().isPresent()) {
-      return "goal: between "
-          + FigureText.number(arc.atLeast().getAsDouble())
-          + " and "
-          + FigureText.number(arc.atMost().getAsDouble())
-          + unit;
-    }
-    if (arc.atLeast().isPresent()) {
-      return "goal: at least " + FigureText.number(arc.atLeast().getAsDouble()) + unit;
-    }
-    return arc.atMost().isPresent()
-        ? "goal: at most " + FigureText.number(arc.atMost().getAsDouble()) + unit
-        : "";
   }
 
   private double y(double value, double top) {

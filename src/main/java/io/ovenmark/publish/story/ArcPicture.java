@@ -127,10 +127,6 @@ final class ArcPicture {
     StringBuilder words = new StringBuilder(heading()).append('.');
     for (Arc arc : arcs) {
       words.append(' ').append(PictureWords.capital(arc.inWords()));
-      String goal = ArcChart.goal(arc);
-      if (!goal.isEmpty()) {
-        words.append(' ').append(PictureWords.ended(PictureWords.capital(goal)));
-      }
     }
     if (!closing.isEmpty()) {
       words.append(' ').append(PictureWords.ended(closing));

@@ -11,12 +11,14 @@ import java.util.List;
 final class FigureRows {
   private static final double EXPLAINED = 32;
   private static final double ABOVE_BASIS = 14;
+  private static final double BETWEEN = 24;
 
   private final PictureText heading;
   private final List<Row> rows;
   private final PictureText basis;
   private final double width;
   private final double gap;
+  private final double figuresAcross;
 
   private record Row(PictureText label, PictureText figure) {
     double height() {
@@ -30,15 +32,25 @@ final class FigureRows {
     basis = PictureText.of(explained, TextStyle.quiet(TextStyle.SMALLEST), width);
     this.gap = gap;
     heading = PictureText.of("A piece", TextStyle.bold(size), width);
+    double labels =
+        facts.stream()
+            .map(fact -> label(fact, size, width * 0.5))
+            .mapToDouble(PictureText::across)
+            .max()
+            .orElse(0);
+    figuresAcross = width - Math.ceil(labels) - BETWEEN;
     rows = new ArrayList<>();
     for (Card.Fact fact : facts) {
       TextStyle style = fact.known() ? TextStyle.bold(size) : TextStyle.quiet(size);
       rows.add(
           new Row(
-              PictureText.of(
-                  PictureWords.capital(fact.label()), TextStyle.plain(size), width * 0.5),
-              PictureText.of(fact.text(), style, width * 0.48)));
+              label(fact, size, width * 0.5),
+              PictureText.of(fact.text(), style, figuresAcross)));
     }
+  }
+
+  private static PictureText label(Card.Fact fact, double size, double width) {
+    return PictureText.of(PictureWords.capital(fact.label()), TextStyle.plain(size), width);
   }
 
   /** As large as it fits. */
@@ -78,7 +90,7 @@ final class FigureRows {
     canvas.fill(Palette.INK, x, at - 1, width, 3);
     for (Row row : rows) {
       canvas.text(row.label, x, at + gap / 2);
-      canvas.textAtEnd(row.figure, x + width * 0.52, at + gap / 2);
+      canvas.textAtEnd(row.figure, x + width - figuresAcross, at + gap / 2);
       at += row.height() + gap;
       canvas.fill(Palette.RULE, x, at - 1, width, 2);
     }

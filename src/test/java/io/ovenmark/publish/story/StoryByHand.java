@@ -1,5 +1,6 @@
 package io.ovenmark.publish.story;
 
+import io.ovenmark.measure.Quantity;
 import io.ovenmark.publish.card.Card;
 import java.awt.Color;
 import java.awt.Graphics2D;
@@ -112,13 +113,14 @@ final class StoryByHand {
         List.of(),
         List.of(),
         List.of(
-            new Card.Fact("energy_kcal", "energy", "206 kcal", true),
-            new Card.Fact("protein_g", "protein", "at least 14.4 g", false),
-            new Card.Fact("fat_g", "fat", "12 g", true),
-            new Card.Fact("carbohydrate_g", "carbohydrate", "15.9 g", true),
-            new Card.Fact("fibre_g", "fibre", "unknown", false),
-            new Card.Fact("net_carbohydrate_g", "net carbohydrate", "3.87 g", true),
-            new Card.Fact("sodium_mg", "sodium", "478 mg", true)),
+            new Card.Fact("energy_kcal", "energy", "206 kcal", Quantity.known(206)),
+            new Card.Fact("protein_g", "protein", "at least 14.4 g", Quantity.atLeast(14.4)),
+            new Card.Fact("fat_g", "fat", "12 g", Quantity.known(12)),
+            new Card.Fact("carbohydrate_g", "carbohydrate", "15.9 g", Quantity.known(15.9)),
+            new Card.Fact("fibre_g", "fibre", "unknown", Quantity.UNKNOWN),
+            new Card.Fact(
+                "net_carbohydrate_g", "net carbohydrate", "3.87 g", Quantity.known(3.87)),
+            new Card.Fact("sodium_mg", "sodium", "478 mg", Quantity.known(478))),
         List.of("Net carbohydrate has no legal definition."),
         contains,
         unknown,
