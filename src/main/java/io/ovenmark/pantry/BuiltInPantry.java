@@ -26,8 +26,8 @@ import java.util.Set;
  * a figure that the source does not give is unknown. Beyond the source, polyols and allulose are 0
  * in SR28 foods, which have none added, and soluble fibre is 0 where fibre is; trans fat, added
  * sugars and vitamin D are stated only where they follow from what the food is: 0 in water, salts
- * and pure crystals, no added sugars in a single food to which nothing was added, all sugars added in
- * sugar, syrup and honey (21 CFR 101.9(c)(6)(iii)). An empty set of
+ * and pure crystals, no added sugars in a single food to which nothing was added, all sugars added
+ * in sugar, syrup and honey (21 CFR 101.9(c)(6)(iii)). An empty set of
  * allergens means that the food itself is none of those in {@link Allergen}; traces depend on the
  * maker and stand on the package.
  *
