@@ -164,7 +164,7 @@ function stays(share) {
     <h2 id="share-stays">What stays</h2>
     <ul class="bundle-notes">
       <li>
-        Every other formula, and ${count(other, "change")} about other things. Tastings, which name
+        Every other formula, and ${count(other, "change")} about other things. Stories. Tastings, which name
         guests. Title, units and all else of the notebook’s settings, except the rules that figures
         are worked out by.
       </li>

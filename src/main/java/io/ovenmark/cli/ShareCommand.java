@@ -149,7 +149,7 @@ final class ShareCommand extends WritingCommand {
       out.line(
           "  "
               + Figures.counted(share.commitsLeftOut(), "change", "changes")
-              + " about other things stay, and tastings, which name guests.");
+              + " about other things stay, stories, and tastings, which name guests.");
     }
     named(
         share.withPrices() ? "Prices and fields unknown here of" : "Without prices of",

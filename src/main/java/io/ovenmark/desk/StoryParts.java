@@ -160,15 +160,19 @@ final class StoryParts {
         : comparison.summary();
   }
 
+  /** What differs stands beside it already: here only how many things, and what follows. */
   private static Optional<String> credit(Comparison comparison) {
-    Confounding.Verdict verdict = comparison.confounding().verdict();
-    boolean tells =
-        verdict == Confounding.Verdict.CONFOUNDED
-            || verdict == Confounding.Verdict.SINGLE
-            || verdict == Confounding.Verdict.NOTHING_DIFFERS;
-    return tells
-        ? Optional.of(comparison.confounding().sentence()).filter(text -> !text.isBlank())
-        : Optional.empty();
+    Confounding confounding = comparison.confounding();
+    return switch (confounding.verdict()) {
+      case CONFOUNDED ->
+          Optional.of(
+              confounding.influences().size()
+                  + " things changed at once, so what came of it cannot be credited to one of"
+                  + " them.");
+      case SINGLE, NOTHING_DIFFERS ->
+          Optional.of(confounding.sentence()).filter(text -> !text.isBlank());
+      default -> Optional.empty();
+    };
   }
 
   private Optional<Photo> photo(StoryPlan.Step step, StoryLine.Stop stop) {

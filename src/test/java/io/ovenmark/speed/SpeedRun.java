@@ -39,7 +39,7 @@ import java.util.stream.Stream;
  *
  * <p>Its arguments are a folder for the generated notebook, which is kept for the next run, and
  * {@code all} or which parts to measure: {@code timeline,open,compare,revise,list,search,sheet,
- * levers,window,demo,jar,pages,typing}.
+ * levers,window,publish,demo,jar,pages,typing}.
  */
 public final class SpeedRun {
   private static final Address PLAIN = Address.parse(GeneratedNotebook.slug(101));
@@ -47,7 +47,7 @@ public final class SpeedRun {
   private static final List<String> PARTS =
       List.of(
           "timeline", "open", "compare", "revise", "list", "search", "sheet", "levers", "window",
-          "demo", "jar", "pages", "typing");
+          "publish", "demo", "jar", "pages", "typing");
 
   private static final String PLAIN_FILE = "formulas/" + PLAIN.formula() + ".json";
 
@@ -120,6 +120,7 @@ public final class SpeedRun {
       case "sheet" -> sheet();
       case "levers" -> sink += LeversRun.measure(table);
       case "window" -> sink += WindowRun.measure(table);
+      case "publish" -> sink += PublishRun.measure(table, base);
       case "demo" -> demo();
       case "jar" -> jar();
       case "pages" -> pages();
