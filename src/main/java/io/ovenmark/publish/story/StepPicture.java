@@ -32,6 +32,7 @@ final class StepPicture {
   private static final double[] SHARES = {0.5, 0.6, 0.4, 0.68, 0.32};
 
   private static final int LOWEST = 288;
+  private static final int LEAST_WITH_SEEN = 384;
   private static final int HIGHEST = 464;
   private static final int HIGHEST_WITHOUT_FIGURE = 608;
   private static final int STEP = 16;
@@ -77,9 +78,9 @@ final class StepPicture {
     } else if (parts == 1) {
       compared(canvas, before.get(), plan(before.get()).orElseThrow());
     } else if (part == 1) {
-      compared(canvas, before.get(), withoutWords(before.get()));
+      compared(canvas, before.get(), shownFirst(before.get()));
     } else {
-      wordsAlone(canvas, Optional.empty(), marks(canvas, top + GAP) + 24);
+      wordsAlone(canvas, Optional.empty(), marks(canvas, top + GAP) + 24, !seenFirst());
     }
   }
 
@@ -203,9 +204,32 @@ final class StepPicture {
     return Optional.empty();
   }
 
-  /** Photos, figure and the author's words; the others follow on a picture of their own. */
+  /** Whether what was seen stands on the first of two pictures. */
+  boolean seenFirst() {
+    return before.flatMap(this::withSeen).isPresent();
+  }
+
+  /** The first of two pictures: photos, figure, the author's words, and what was seen if it can. */
+  private Plan shownFirst(Story.Step before) {
+    return withSeen(before).orElseGet(() -> withoutWords(before));
+  }
+
+  private Optional<Plan> withSeen(Story.Step before) {
+    for (double size : new double[] {34, 32, 30}) {
+      TextColumn lead = lead(size);
+      Columns columns = new Columns(changed(0), seen(size));
+      for (int photo = HIGHEST; photo >= LEAST_WITH_SEEN; photo -= STEP) {
+        double middle = middle(before, photo);
+        if (heightOf(lead) + columns.height() <= room(0, middle)) {
+          return Optional.of(new Plan(photo, middle, lead, columns));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
   private Plan withoutWords(Story.Step before) {
-    Columns none = new Columns(new TextColumn(HALF), new TextColumn(HALF));
+    Columns none = new Columns(changed(0), seen(0));
     for (double size : new double[] {38, 34, 30}) {
       TextColumn lead = lead(size);
       for (int photo = HIGHEST; photo >= LOWEST; photo -= STEP) {
@@ -265,7 +289,7 @@ final class StepPicture {
       MoveFigure.fitted(step.move().get(), HALF, room).draw(canvas, left, y);
       fitted(HALF, room).draw(canvas, left + HALF + COLUMNS_APART, y);
     } else {
-      wordsAlone(canvas, step.words(), y + 24);
+      wordsAlone(canvas, step.words(), y + 24, true);
     }
   }
 
@@ -283,14 +307,15 @@ final class StepPicture {
     return y + StepPhoto.MARK;
   }
 
-  private void wordsAlone(PictureCanvas canvas, Optional<String> words, double y) {
+  private void wordsAlone(
+      PictureCanvas canvas, Optional<String> words, double y, boolean seen) {
     double room = PictureCanvas.BOTTOM - y;
     for (double size : SIZES) {
       boolean last = size == SIZES[SIZES.length - 1];
       TextColumn whole = new TextColumn(PictureCanvas.ACROSS);
       words.ifPresent(text -> whole.paragraph(text, TextStyle.plain(size)));
       TextColumn lead = last ? whole.within(room * 0.4) : whole;
-      Columns columns = columns(size);
+      Columns columns = seen ? columns(size) : new Columns(changed(size), seen(0));
       double under = lead.isEmpty() ? 0 : lead.height() + 36;
       if (last || under + columns.height() <= room) {
         lead.draw(canvas, PictureCanvas.LEFT, y);
@@ -325,6 +350,24 @@ final class StepPicture {
       }
     }
     return best;
+  }
+
+  /** What changed, over the whole width; nothing for a size of 0. */
+  private TextColumn changed(double size) {
+    TextColumn column = new TextColumn(PictureCanvas.ACROSS);
+    if (size > 0) {
+      changed(column, size);
+    }
+    return column;
+  }
+
+  /** What was seen, over the whole width; nothing for a size of 0. */
+  private TextColumn seen(double size) {
+    TextColumn column = new TextColumn(PictureCanvas.ACROSS);
+    if (size > 0) {
+      seen(column, size);
+    }
+    return column;
   }
 
   private void changed(TextColumn column, double size) {

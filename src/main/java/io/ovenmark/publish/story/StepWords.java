@@ -36,8 +36,10 @@ final class StepWords {
    *
    * @param part which of its pictures, from 1
    * @param parts how many there are
+   * @param seenFirst whether the first of two says what was seen
    */
-  static String alternative(Story story, Story.Step step, int part, int parts) {
+  static String alternative(
+      Story story, Story.Step step, int part, int parts, boolean seenFirst) {
     StringBuilder words = new StringBuilder();
     words
         .append("Step ")
@@ -58,6 +60,8 @@ final class StepWords {
     if (part == parts) {
       said(words, "What changed", step.changed());
       step.credit().ifPresent(text -> words.append(' ').append(PictureWords.ended(text)));
+    }
+    if (parts == 1 || seenFirst == (part == 1)) {
       said(words, "What was seen", step.seen());
     }
     return words.toString();

@@ -113,12 +113,13 @@ public final class StoryPictures {
     for (Story.Step step : story.steps()) {
       StepPicture picture = new StepPicture(story, step, photos);
       int parts = picture.parts();
+      boolean seenFirst = parts > 1 && picture.seenFirst();
       for (int part = 1; part <= parts; part++) {
         int number = part;
         planned.add(
             new Planned(
                 "step",
-                StepWords.alternative(story, step, part, parts),
+                StepWords.alternative(story, step, part, parts, seenFirst),
                 canvas -> picture.draw(canvas, number, parts)));
       }
     }

@@ -337,15 +337,18 @@ class StoryPicturesTest {
             "01-title.png", "02-step.png", "03-step.png", "04-step.png", "05-card.png");
     assertThat(words(story, 2))
         .contains("Step 2 of 2 · 1 of 2", "+7 mm", "We should not have.")
+        .contains("What was seen", "Gummy crumb, wet line.")
         .doesNotContain("What changed");
     assertThat(words(story, 3))
         .contains(changed)
-        .contains("Step 2 of 2 · 2 of 2", "Before · revision 1", "Gummy crumb, wet line.")
-        .doesNotContain(TextColumn.GOES_ON);
+        .contains("Step 2 of 2 · 2 of 2", "Before · revision 1")
+        .doesNotContain("Gummy crumb", TextColumn.GOES_ON);
     assertThat(StoryPictures.outline(story).get(2).alternative())
         .startsWith("Step 2 of 2, 1 of 2: Everything at once.")
-        .contains("Two buns.");
-    assertThat(StoryPictures.outline(story).get(3).alternative()).contains(changed);
+        .contains("Two buns.", "Gummy crumb, wet line.");
+    assertThat(StoryPictures.outline(story).get(3).alternative())
+        .contains(changed)
+        .doesNotContain("Gummy crumb");
   }
 
   @Test
