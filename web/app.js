@@ -291,7 +291,8 @@ document.addEventListener("click", (event) => {
   const link = event.target.closest?.("a[href]");
   const plain = !event.defaultPrevented && event.button === 0
     && !event.metaKey && !event.ctrlKey && !event.shiftKey && !event.altKey;
-  if (!link || !plain || link.target || link.origin !== location.origin) {
+  const elsewhere = link?.target || link?.hasAttribute("download");
+  if (!link || !plain || elsewhere || link.origin !== location.origin) {
     return;
   }
   const samePlace = link.pathname === location.pathname && link.search === location.search;

@@ -62,6 +62,10 @@ function amount(each) {
     </span>`;
 }
 
+/** Names beside each other, whichever way each of them is written. */
+const together = (names) =>
+  names.map((name, i) => html`${i > 0 ? "; " : nothing}<bdi>${name}</bdi>`);
+
 /** The allergens that the region's law names, with the foods that bring them. */
 export function allergens(region) {
   return html`<section class="label-allergens">
@@ -71,12 +75,12 @@ export function allergens(region) {
       ? html`<p>The foods state none of them.</p>`
       : html`<ul>
           ${region.allergens.map(
-            (each) => html`<li><b>${capital(each.name)}</b>: ${each.foods.join("; ")}</li>`,
+            (each) => html`<li><b>${capital(each.name)}</b>: ${together(each.foods)}</li>`,
           )}
         </ul>`}
     ${region.allergens_unknown_in.length > 0
       ? html`<p class="problem">
-          Allergens are unknown in ${region.allergens_unknown_in.join("; ")}.
+          Allergens are unknown in ${together(region.allergens_unknown_in)}.
         </p>`
       : nothing}
     ${region.allergen_notes.map((note) => html`<p class="quiet">${note}</p>`)}

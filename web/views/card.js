@@ -50,9 +50,12 @@ export const cardView = {
         <div class="card-choices">${choices(data, tools)}</div>
         <section class="card-preview" aria-labelledby="card-preview-title">
           <h2 id="card-preview-title">Preview</h2>
-          ${data.failure ? html`<div class="refused" role="alert">${refused(data.failure)}</div>` : nothing}
+          ${data.failure
+            ? html`<div class="refused" role="alert">${refused(data.failure)}</div>`
+            : nothing}
           <p class="actions">
-            <a class="button main" href=${made(data)} target="_blank" rel="noopener">Open to print</a>
+            <a class="button main" href=${made(data)} target="_blank" rel="noopener"
+              >Open to print</a>
             <a class="button" href=${made(data)} download=${fileName(data)}>Download the page</a>
           </p>
           <iframe class="card-frame paper-${data.shown.paper || "a4"}" src=${made(data)}
@@ -148,12 +151,14 @@ function choices(data, tools) {
       ],
       chosen: pick("photo"),
     })}
-    ${textField({
+    ${textArea({
       id: "card-storage",
       label: "Storage",
-      hint: "Such as: two days in a closed box, or frozen for a month.",
+      hint:
+        card.storage && !chosen.storage
+          ? `As the formula says: ${card.storage}`
+          : "Such as: two days in a closed box, or frozen for a month.",
       value: chosen.storage,
-      placeholder: chosen.storage ? null : card.storage,
       typed: type("storage"),
     })}`;
 }
@@ -237,6 +242,9 @@ async function copy(text) {
     await navigator.clipboard.writeText(text);
     notice({text: "Copied."});
   } catch {
-    notice({text: "The browser did not allow copying. Select the text and copy it.", warning: true});
+    notice({
+      text: "The browser did not allow copying. Select the text and copy it.",
+      warning: true,
+    });
   }
 }

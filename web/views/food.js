@@ -8,8 +8,8 @@ import {carriedFood, foodFields, freshFood} from "/parts/food-form.js";
 import {formActions, formState, leaveForm, triedForm} from "/parts/tried-form.js";
 import {foodAddress, lineAddress} from "/views/pantry.js";
 
-const PARTS = new Set(["saturated_fat_g", "fibre_g", "soluble_fibre_g", "sugars_g", "polyols_g",
-  "allulose_g"]);
+const PARTS = new Set(["saturated_fat_g", "trans_fat_g", "fibre_g", "soluble_fibre_g", "sugars_g",
+  "added_sugars_g", "polyols_g", "allulose_g"]);
 const LIVE = {
   none: "No formula uses it yet, so no figure would move.",
   still: "No figure would move by what is typed so far.",

@@ -70,7 +70,7 @@ export const labelView = {
 function head({sheet, address}) {
   return html`<header class="sheet-head">
     <h1>
-      ${sheet.name}
+      <bdi>${sheet.name}</bdi>
       <span class="revision-number">${labelled(sheet)}, label figures</span>
     </h1>
     <p class="caution label-aid">${sheet.aid}</p>

@@ -184,7 +184,9 @@ function stays(share) {
             ${count(share.notes_cut.length, "note")} of ${share.notes}
             ${share.notes_cut.length === 1 ? "does" : "do"} not go along as written
           </summary>
-          <p class="hint">They speak of other formulas, or hold an address; that part is cut.</p>
+          <p class="hint">
+            They speak of other formulas, hold an address, or others wrote them; that part is cut.
+          </p>
           <ul class="bundle-notes">
             ${share.notes_cut.map((each) => html`<li>“${each}”</li>`)}
           </ul>

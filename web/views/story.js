@@ -21,7 +21,13 @@ export const storyView = {
       return before;
     }
     const shown = await api.story(parts.address, signal);
-    const data = {address: parts.address, failure: null, saving: false, all: false};
+    const data = {
+      address: parts.address,
+      failure: null,
+      unkept: null,
+      saving: false,
+      all: false,
+    };
     take(data, shown);
     data.saved = plainPlan(shown.story);
     data.plan = structuredClone(data.saved);
@@ -63,9 +69,7 @@ export const storyView = {
         </form>
         <section class="story-preview" aria-labelledby="story-preview-title">
           <h2 id="story-preview-title">Preview</h2>
-          ${data.failure
-            ? html`<div class="refused" role="alert">${refused(data.failure)}</div>`
-            : nothing}
+          ${refusal(data.failure)}
           <p class="actions">
             <a class="button main" href=${made("story", data)} target="_blank" rel="noopener"
               >Open the page</a
@@ -73,7 +77,10 @@ export const storyView = {
             <a class="button" href=${made("story", data)} download="${fileName(data)}.html"
               >Download the page</a
             >
-            <a class="button" href=${made("story-markdown", data)} download
+            <a
+              class="button"
+              href=${made("story-markdown", data)}
+              download="${fileName(data)}.zip"
               >Download as Markdown</a
             >
           </p>
@@ -81,6 +88,7 @@ export const storyView = {
             class="story-frame"
             src=${made("story", data)}
             title="The story as it is published"
+            @load=${(event) => event.target.contentWindow.scrollTo(0, data.scroll ?? 0)}
           ></iframe>
         </section>
       </div>
@@ -91,6 +99,12 @@ export const storyView = {
 
 function made(kind, data) {
   return `/made/${kind}?made=${data.made}`;
+}
+
+function refusal(failure) {
+  return failure
+    ? html`<div class="refused" role="alert">${refused(failure)}</div>`
+    : nothing;
 }
 
 function fileName({address}) {
@@ -148,6 +162,7 @@ async function look(data, tools) {
       {address: data.address, story: data.plan},
       signal,
     );
+    data.scroll = document.querySelector(".story-frame")?.contentWindow?.scrollY;
     take(data, shown);
     data.failure = null;
   } catch (thrown) {
@@ -165,6 +180,7 @@ async function save(event, data, tools) {
     return;
   }
   data.saving = true;
+  data.unkept = null;
   tools.redraw();
   try {
     const plan = structuredClone(data.plan);
@@ -181,7 +197,7 @@ async function save(event, data, tools) {
     }
     notice({text: "The notebook keeps this story."});
   } catch (thrown) {
-    data.failure = api.expected(thrown);
+    data.unkept = api.expected(thrown);
   }
   data.saving = false;
   tools.redraw();
@@ -207,7 +223,8 @@ function saving(data, tools) {
           : "Not kept yet: this is what is proposed."
         : "Changed. This browser holds the changes until the notebook keeps them."}
     </p>
-    ${data.failure?.reason === "conflict"
+    ${refusal(data.unkept)}
+    ${data.unkept?.reason === "conflict"
       ? html`<p>
           <button type="button" @click=${() => readAgain(data, tools)}>
             Read what is kept now, with my choices over it
@@ -223,11 +240,11 @@ async function readAgain(data, tools) {
     const shown = await api.story(data.address);
     data.base = shown.story.base;
     data.saved = plainPlan(shown.story);
-    data.failure = null;
+    data.unkept = null;
     keep(data.folder, name(data), {plan: data.plan, base: data.base});
     notice({text: "Your choices stand. Keeping them replaces what was kept meanwhile."});
   } catch (thrown) {
-    data.failure = api.expected(thrown);
+    data.unkept = api.expected(thrown);
   }
   tools.redraw();
 }
@@ -364,7 +381,13 @@ function pictures(data) {
       follow the choices above.
     </p>
     <p class="actions">
-      <a class="button" href=${made("story-pictures", data)} download>Download the pictures</a>
+      <a
+        class="button"
+        href=${made("story-pictures", data)}
+        download="${fileName(data)}-pictures.zip"
+        @click=${() => notice({text: "The pictures are being drawn. That takes some seconds."})}
+        >Download the pictures</a
+      >
     </p>
     <ol class="story-strip">
       ${list.map(

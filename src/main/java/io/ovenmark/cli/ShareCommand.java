@@ -22,7 +22,8 @@ import picocli.CommandLine.Parameters;
           + " the name ends in .bundle, else a folder. Nothing else of this notebook goes along:"
           + " commits about other things stay, notes that speak of other formulas are cut, pictures"
           + " lose what they say of place and camera, e-mail addresses and prices stay unless you"
-          + " say so. Names of those who wrote go along. Ovenmark takes it in with \"take-in\"; native"
+          + " say so. Names of those who wrote go along. Ovenmark takes it in with \"take-in\";"
+          + " native"
           + " Git clones it."
     },
     footerHeading = "%nExamples:%n",

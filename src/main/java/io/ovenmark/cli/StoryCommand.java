@@ -142,7 +142,12 @@ final class StoryCommand extends WritingCommand {
     StoryViews.StorySheet sheet =
         keep ? tell.keep(plan, before.base(), by(desk)) : tell.call(plan);
     if (files) {
-      write(wanted == Form.MARKDOWN ? tell.markdown(plan) : tell.pictures(plan));
+      ProgressLines lines = new ProgressLines(surroundings());
+      write(
+          wanted == Form.MARKDOWN
+              ? tell.markdown(plan)
+              : tell.pictures(
+                  plan, (done, total) -> lines.at("Drawing the pictures", done, total)));
       print(sheet, out -> out.line("Wrote " + into + "."));
     } else if (wanted == Form.PAGE && !json()) {
       print(sheet, out -> out.document(tell.page(plan)));

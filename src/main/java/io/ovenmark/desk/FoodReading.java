@@ -1,6 +1,7 @@
 package io.ovenmark.desk;
 
 import io.ovenmark.json.Extras;
+import io.ovenmark.measure.FigureText;
 import io.ovenmark.measure.Quantity;
 import io.ovenmark.measure.Slug;
 import io.ovenmark.pantry.Food;
@@ -24,6 +25,9 @@ import java.util.function.UnaryOperator;
 
 /** Reads the form of a food field by field; what is wrong is told and left as it was. */
 final class FoodReading {
+  /** Printed figures are rounded, as a rule to half a gram. */
+  private static final double ROUNDING = 0.5;
+
   private final Food base;
   private final FoodForm form;
   private final List<KitchenWork.FieldProblem> problems = new ArrayList<>();
@@ -87,6 +91,8 @@ final class FoodReading {
         attempt(name, food -> FoodEdit.of(food, name, text));
       }
     }
+    part(Nutrient.TRANS_FAT, Nutrient.FAT, food.per100g().get(Nutrient.SATURATED_FAT));
+    part(Nutrient.ADDED_SUGARS, Nutrient.SUGARS, Quantity.ZERO);
     if (food.name().isBlank() && problems.stream().noneMatch(p -> p.field().equals("name"))) {
       problem("name", "The food has no name.", "Write what you call it.");
     }
@@ -95,6 +101,24 @@ final class FoodReading {
     }
     if (form.weights() != null) {
       weights(form.weights(), before);
+    }
+  }
+
+  /** Tells a figure, typed now, that with another part is more than the whole. */
+  private void part(Nutrient part, Nutrient whole, Quantity beside) {
+    Quantity figure = food.per100g().get(part);
+    Quantity most = food.per100g().get(whole);
+    boolean typed = form.label() == null && !figure.equals(base.per100g().get(part));
+    if (typed && figure.low() + beside.low() > most.high() + ROUNDING) {
+      problem(
+          part.key(),
+          "100 g hold " + FigureText.number(most.high()) + " g " + whole.label() + ", so "
+              + FigureText.number(figure.low()) + " g " + part.label()
+              + (beside.low() > 0
+                  ? " beside " + FigureText.number(beside.low()) + " g saturated fat"
+                  : "")
+              + " cannot be.",
+          "Check the figures.");
     }
   }
 

@@ -8,8 +8,10 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.nio.file.StandardOpenOption;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.UUID;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
 
@@ -42,13 +44,11 @@ public final class StoryFolder {
     try {
       Files.createDirectories(folder);
       for (StoryFile file : files) {
-        Path part = Files.createTempFile(folder, ".ovenmark", ".part");
+        Path part = folder.resolve("." + file.name() + "." + UUID.randomUUID() + ".part");
         try {
-          Files.write(part, file.content());
+          Files.write(part, file.content(), StandardOpenOption.CREATE_NEW);
           Files.move(
-              part,
-              folder.resolve(file.name()),
-              StandardCopyOption.REPLACE_EXISTING);
+              part, folder.resolve(file.name()), StandardCopyOption.REPLACE_EXISTING);
         } finally {
           Files.deleteIfExists(part);
         }

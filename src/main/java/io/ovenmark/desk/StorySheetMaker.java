@@ -6,6 +6,7 @@ import io.ovenmark.publish.story.Arc;
 import io.ovenmark.publish.story.Lesson;
 import io.ovenmark.publish.story.Move;
 import io.ovenmark.publish.story.Story;
+import io.ovenmark.publish.story.StoryFile;
 import io.ovenmark.publish.story.StoryMarkdown;
 import io.ovenmark.story.StoryPlan;
 import java.util.HashMap;
@@ -25,7 +26,8 @@ final class StorySheetMaker {
       List<StoryParts.Told> told,
       Story story,
       StoryPlan plan,
-      Optional<Stories.Kept> kept) {
+      Optional<Stories.Kept> kept,
+      List<StoryFile> pictures) {
     return new StoryViews.StorySheet(
         line.line().line(),
         story.name(),
@@ -47,7 +49,10 @@ final class StorySheetMaker {
             .toList(),
         story.card().address(),
         story.card().cautions(),
-        StoryMarkdown.text(story));
+        StoryMarkdown.text(story),
+        pictures.stream()
+            .map(each -> new StoryViews.PictureView(each.name(), each.alternative()))
+            .toList());
   }
 
   private static StoryViews.PlanView plan(StoryPlan plan) {

@@ -24,7 +24,8 @@ public final class StoryViews {
    * @param photos the pictures that could be chosen
    * @param card address of the revision whose card ends it
    * @param cautions what the card says to mind
-   * @param markdown the story as Markdown, its pictures as files beside it
+   * @param markdown the story as Markdown, without the photos that lie beside it
+   * @param pictures the pictures for a video
    */
   public record StorySheet(
       String address,
@@ -42,7 +43,8 @@ public final class StoryViews {
       List<CardViews.PhotoChoice> photos,
       String card,
       List<String> cautions,
-      String markdown) {}
+      String markdown,
+      List<PictureView> pictures) {}
 
   /**
    * What was chosen; null where nothing was.
@@ -159,4 +161,12 @@ public final class StoryViews {
       String taught,
       boolean proposed,
       boolean readable) {}
+
+  /**
+   * A picture for a video.
+   *
+   * @param name its file's name
+   * @param alternative what it shows, for whoever does not see it
+   */
+  public record PictureView(String name, String alternative) {}
 }

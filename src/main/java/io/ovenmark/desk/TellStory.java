@@ -1,5 +1,7 @@
 package io.ovenmark.desk;
 
+import static java.nio.charset.StandardCharsets.UTF_8;
+
 import io.ovenmark.bake.Photo;
 import io.ovenmark.json.Extras;
 import io.ovenmark.measure.ShownUnits;
@@ -16,6 +18,7 @@ import io.ovenmark.publish.story.StoryFile;
 import io.ovenmark.publish.story.StoryHtml;
 import io.ovenmark.publish.story.StoryMarkdown;
 import io.ovenmark.publish.story.StoryPhoto;
+import io.ovenmark.publish.story.StoryPictures;
 import io.ovenmark.story.StoryPlan;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -38,6 +41,7 @@ import java.util.Optional;
 public final class TellStory {
   private static final int PHOTO_WIDTH = 1200;
   private static final int KEPT_PHOTOS = 60;
+  private static final String ALTERNATIVES = "what-they-show.txt";
 
   private final Desk desk;
   private final Map<String, byte[]> photos;
@@ -132,7 +136,8 @@ public final class TellStory {
         made.told(),
         made.story(),
         plan,
-        kept);
+        kept,
+        StoryPictures.outline(made.story()));
   }
 
   /**
@@ -161,11 +166,26 @@ public final class TellStory {
    * As pictures for a video, 1920 × 1080.
    *
    * @param plan what was chosen
-   * @return the pictures in their order
+   * @param progress told how many pictures are drawn
+   * @return the pictures in their order, and a text that says what each shows
    * @throws Refusal as {@link #call} does
    */
-  public List<StoryFile> pictures(StoryPlan plan) {
-    return List.of();
+  public List<StoryFile> pictures(StoryPlan plan, Progress progress) {
+    Story story = make(plan, true).story();
+    int count = StoryPictures.count(story);
+    List<StoryFile> files =
+        new ArrayList<>(StoryPictures.of(story, drawn -> progress.at(drawn, count)));
+    files.add(alternatives(files));
+    return List.copyOf(files);
+  }
+
+  private static StoryFile alternatives(List<StoryFile> pictures) {
+    StringBuilder text = new StringBuilder();
+    for (StoryFile picture : pictures) {
+      text.append(picture.name()).append('\n').append(picture.alternative()).append("\n\n");
+    }
+    return new StoryFile(
+        ALTERNATIVES, text.toString().stripTrailing().concat("\n").getBytes(UTF_8), "");
   }
 
   /**
@@ -177,7 +197,16 @@ public final class TellStory {
    * @throws Refusal as {@link #call} does, and when there are fewer
    */
   public StoryFile picture(StoryPlan plan, int number) {
-    return pictures(plan).get(number - 1);
+    Story story = make(plan, true).story();
+    int count = StoryPictures.count(story);
+    if (number < 1 || number > count) {
+      throw new Refusal(
+          Refusal.Reason.NOT_FOUND,
+          "picture " + number,
+          "The story has no picture " + number + ".",
+          "Its pictures are 1 to " + count + ".");
+    }
+    return StoryPictures.one(story, number - 1);
   }
 
   /**

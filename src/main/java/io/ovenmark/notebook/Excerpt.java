@@ -304,7 +304,7 @@ public final class Excerpt {
             .toList(),
         List.copyOf(priced),
         chronicle.labels().size(),
-        past.moments().size(),
+        past.moments().size() + chronicle.labels().size(),
         List.copyOf(cut),
         past.leftOut(),
         List.copyOf(unreadable),

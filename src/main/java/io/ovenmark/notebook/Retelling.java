@@ -135,7 +135,8 @@ final class Retelling {
       }
       String name =
           Layout.publishedTag(
-              Address.latest(as, variant.equals(past.lead().variant()) ? Optional.empty() : variant),
+              Address.latest(
+                  as, variant.equals(past.lead().variant()) ? Optional.empty() : variant),
               numbers.get(moment.get()));
       if (labels.stream().anyMatch(label -> label.name().equals(name))) {
         continue;

@@ -73,7 +73,13 @@ public final class Stories {
     }
     SortedMap<String, Optional<BlobId>> expected = new TreeMap<>();
     expected.put(plan.path(), there);
-    new RecordWriter(notebook).put(Layout.MAIN, files, expected, note, by);
+    try {
+      new RecordWriter(notebook).put(Layout.MAIN, files, expected, note, by);
+    } catch (Refusal refusal) {
+      throw refusal.reason() == Refusal.Reason.EXISTS
+          ? RecordWriter.changed(plan.path())
+          : refusal;
+    }
     return find(Address.latest(plan.formula(), plan.variant())).orElseThrow();
   }
 }

@@ -13,8 +13,8 @@ import java.util.regex.Pattern;
 
 /**
  * The variants and publications that came in with a formula. The commit that takes it in names them
- * with the commits that they led to, so that undoing it takes them back too, and undoing that brings
- * them back.
+ * with the commits that they led to, so that undoing it takes them back too, and undoing that
+ * brings them back.
  */
 final class TakenAlong {
   /** Trailer that names the branches and tags that came along, each with its commit. */

@@ -24,7 +24,10 @@ import java.util.Set;
  * Reference, Release 28 (2015, public domain), two of USDA FoodData Central, and specialities of
  * low-carbohydrate baking with typical label values. Each food says where its figures come from;
  * a figure that the source does not give is unknown. Beyond the source, polyols and allulose are 0
- * in SR28 foods, which have none added, and soluble fibre is 0 where fibre is. An empty set of
+ * in SR28 foods, which have none added, and soluble fibre is 0 where fibre is; trans fat, added
+ * sugars and vitamin D are stated only where they follow from what the food is: 0 in water, salts
+ * and pure crystals, no added sugars in a single food to which nothing was added, all sugars added
+ * in sugar, syrup and honey (21 CFR 101.9(c)(6)(iii)). An empty set of
  * allergens means that the food itself is none of those in {@link Allergen}; traces depend on the
  * maker and stand on the package.
  *

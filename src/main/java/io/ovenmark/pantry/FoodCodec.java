@@ -26,6 +26,7 @@ public final class FoodCodec {
   private static final double GREATEST_GRAMS = 100.5;
   private static final double GREATEST_ENERGY = 1_000;
   private static final double GREATEST_MILLIGRAMS = 100_500;
+  private static final double GREATEST_MICROGRAMS = 100_500_000;
 
   private FoodCodec() {}
 
@@ -161,6 +162,7 @@ public final class FoodCodec {
     return switch (nutrient.unit()) {
       case "g" -> GREATEST_GRAMS;
       case "kcal" -> GREATEST_ENERGY;
+      case "µg" -> GREATEST_MICROGRAMS;
       default -> GREATEST_MILLIGRAMS;
     };
   }

@@ -41,12 +41,14 @@ final class FoodDataCentralReader extends TableReader {
           Map.entry("1004", new Wanted(Nutrient.FAT, 0)),
           Map.entry("1085", new Wanted(Nutrient.FAT, 1)),
           Map.entry("1258", new Wanted(Nutrient.SATURATED_FAT, 0)),
+          Map.entry("1257", new Wanted(Nutrient.TRANS_FAT, 0)),
           Map.entry("1005", new Wanted(Nutrient.CARBOHYDRATE, 0)),
           Map.entry("1079", new Wanted(Nutrient.FIBRE, 0)),
           Map.entry("2033", new Wanted(Nutrient.FIBRE, 1)),
           Map.entry("1082", new Wanted(Nutrient.SOLUBLE_FIBRE, 0)),
           Map.entry("2000", new Wanted(Nutrient.SUGARS, 0)),
           Map.entry("1063", new Wanted(Nutrient.SUGARS, 1)),
+          Map.entry("1235", new Wanted(Nutrient.ADDED_SUGARS, 0)),
           Map.entry("1086", new Wanted(Nutrient.POLYOLS, 0)),
           Map.entry("1051", new Wanted(Nutrient.WATER, 0)),
           Map.entry("1007", new Wanted(Nutrient.ASH, 0)),
@@ -55,7 +57,8 @@ final class FoodDataCentralReader extends TableReader {
           Map.entry("1093", new Wanted(Nutrient.SODIUM, 0)),
           Map.entry("1092", new Wanted(Nutrient.POTASSIUM, 0)),
           Map.entry("1087", new Wanted(Nutrient.CALCIUM, 0)),
-          Map.entry("1089", new Wanted(Nutrient.IRON, 0)));
+          Map.entry("1089", new Wanted(Nutrient.IRON, 0)),
+          Map.entry("1114", new Wanted(Nutrient.VITAMIN_D, 0)));
 
   private final Set<String> branded = new HashSet<>();
 

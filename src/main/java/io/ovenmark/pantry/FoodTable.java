@@ -54,6 +54,14 @@ public final class FoodTable {
           Map.entry("energy", "energy_kcal"),
           Map.entry("kj", "energy_kj"),
           Map.entry("saturates", "saturated_fat"),
+          Map.entry("trans", "trans_fat"),
+          Map.entry("trans_fatty_acids", "trans_fat"),
+          Map.entry("trans_fats", "trans_fat"),
+          Map.entry("added_sugar", "added_sugars"),
+          Map.entry("sugars_added", "added_sugars"),
+          Map.entry("includes_added_sugars", "added_sugars"),
+          Map.entry("vitamin_d_d2_d3", "vitamin_d"),
+          Map.entry("vit_d", "vitamin_d"),
           Map.entry("available_carbohydrate", WITHOUT_FIBRE),
           Map.entry("sugar_alcohols", "polyols"));
   private static final Set<String> FACTS =
@@ -213,6 +221,7 @@ public final class FoodTable {
     }
     key =
         key.replace("fiber", "fibre")
+            .replaceAll("[µμ]g", "ug")
             .replaceAll("per 100 ?g", "")
             .replaceAll("[^a-z0-9]+", "_")
             .replaceAll("^_+|_+$", "");
@@ -224,7 +233,7 @@ public final class FoodTable {
     if (FACTS.contains(plain)) {
       return Optional.of(plain);
     }
-    return FoodText.nutrient(key).map(Nutrient::key);
+    return FoodText.nutrient(key.replaceFirst("_mcg$", "_ug")).map(Nutrient::key);
   }
 
   private void row(DelimitedReader at) {

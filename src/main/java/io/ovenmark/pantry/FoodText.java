@@ -26,7 +26,8 @@ public final class FoodText {
           NUMBER + "\\s*([A-Za-z]{3})\\s*(?:for|per|/)\\s*(\\S.*?)(?:\\s+on\\s+(\\S+))?");
   private static final Pattern DENSITY =
       Pattern.compile(NUMBER + "\\s*(?:(?:g\\s*/\\s*(?:ml|mL|cm3))|(?:kg\\s*/\\s*[lL]))?");
-  private static final Pattern FIGURE = Pattern.compile(NUMBER + "\\s*([a-zA-Z]*)");
+  private static final Pattern FIGURE = Pattern.compile(NUMBER + "\\s*([a-zA-Zµμ]*)");
+  private static final double UNITS_PER_MICROGRAM = 40;
 
   private FoodText() {}
 
@@ -115,11 +116,29 @@ public final class FoodText {
    *
    * @param name what it is of, for messages
    * @param value such as {@code 12}, {@code 12 g} or {@code 0.3g}
-   * @param unit the unit that is kept: g, mg, kcal or kj
+   * @param unit the unit that is kept: g, mg, µg, kcal or kj
    * @return the number in that unit
    * @throws IllegalArgumentException with a sentence and, after a line break, a remedy
    */
   static double number(String name, String value, String unit) {
+    return unit.equals("µg") || unit.equals("ug")
+        ? micrograms(name, value)
+        : plainNumber(name, value, unit);
+  }
+
+  /** Micrograms of vitamin D; 40 international units are 1 µg (21 CFR 101.9(c)(8)(iv)). */
+  private static double micrograms(String name, String value) {
+    Matcher matcher = FIGURE.matcher(value.strip());
+    String written = matcher.matches() ? matcher.group(2).toLowerCase(Locale.ROOT) : "";
+    return switch (written) {
+      case "iu" -> decimal(matcher.group(1)).doubleValue() / UNITS_PER_MICROGRAM;
+      case "mg" -> decimal(matcher.group(1)).movePointRight(3).doubleValue();
+      case "µg", "μg", "mcg", "ug" -> decimal(matcher.group(1)).doubleValue();
+      default -> plainNumber(name, value, "µg");
+    };
+  }
+
+  private static double plainNumber(String name, String value, String unit) {
     Matcher matcher = FIGURE.matcher(value.strip());
     if (value.strip().startsWith("<")) {
       throw bad(
@@ -154,7 +173,7 @@ public final class FoodText {
 
   /** A figure's name as people say it: {@code saturated_fat_g} is saturated fat. */
   private static String words(String name) {
-    return name.strip().replaceFirst("_(?:g|mg|kcal|kj)$", "").replace('_', ' ');
+    return name.strip().replaceFirst("_(?:g|mg|ug|kcal|kj)$", "").replace('_', ' ');
   }
 
   private static String capital(String words) {

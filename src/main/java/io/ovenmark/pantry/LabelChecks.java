@@ -66,7 +66,7 @@ final class LabelChecks {
     double serving = label.servingGrams();
     for (Map.Entry<Figure, Double> entry : label.figures().entrySet()) {
       String key = entry.getKey().key();
-      double unit = key.endsWith("_mg") ? 1000 : 1;
+      double unit = key.endsWith("_mg") ? 1000 : key.endsWith("_ug") ? 1_000_000 : 1;
       if (!key.startsWith("energy") && entry.getValue() / unit > serving + ROUNDING) {
         add(
             key,
@@ -91,7 +91,10 @@ final class LabelChecks {
               : "Check them and whether they are per serving or per 100 g.");
     }
     part(Figure.SATURATED_FAT, Figure.FAT);
+    part(Figure.TRANS_FAT, Figure.FAT);
+    saturatedAndTrans();
     part(Figure.SUGARS, Figure.CARBOHYDRATE);
+    part(Figure.ADDED_SUGARS, Figure.SUGARS);
     part(Figure.POLYOLS, Figure.CARBOHYDRATE);
     part(Figure.SOLUBLE_FIBRE, Figure.FIBRE);
     if (label.panel() == Panel.UNITED_STATES) {
@@ -112,6 +115,25 @@ final class LabelChecks {
           part.key(),
           "It is more than the " + whole.key() + " that it is a part of.",
           remedy);
+    }
+  }
+
+  private void saturatedAndTrans() {
+    Map<Figure, Double> figures = label.figures();
+    double both = value(Figure.SATURATED_FAT) + value(Figure.TRANS_FAT);
+    boolean all =
+        figures.containsKey(Figure.SATURATED_FAT)
+            && figures.containsKey(Figure.TRANS_FAT)
+            && figures.containsKey(Figure.FAT);
+    if (all
+        && value(Figure.TRANS_FAT) <= value(Figure.FAT) + 2 * ROUNDING
+        && value(Figure.SATURATED_FAT) <= value(Figure.FAT) + 2 * ROUNDING
+        && both > value(Figure.FAT) + 3 * ROUNDING) {
+      add(
+          Figure.TRANS_FAT.key(),
+          "Saturated and trans fat are " + show(both) + " g of "
+              + show(value(Figure.FAT)) + " g fat.",
+          "Check the three figures.");
     }
   }
 

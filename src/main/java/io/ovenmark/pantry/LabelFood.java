@@ -77,6 +77,8 @@ public record LabelFood(
     FAT("fat_g", Nutrient.FAT),
     /** Saturated fat. */
     SATURATED_FAT("saturated_fat_g", Nutrient.SATURATED_FAT),
+    /** Trans fat. */
+    TRANS_FAT("trans_fat_g", Nutrient.TRANS_FAT),
     /** Carbohydrate as the panel defines it. */
     CARBOHYDRATE("carbohydrate_g", null),
     /** Fibre. */
@@ -85,6 +87,8 @@ public record LabelFood(
     SOLUBLE_FIBRE("soluble_fibre_g", Nutrient.SOLUBLE_FIBRE),
     /** Total sugars. */
     SUGARS("sugars_g", Nutrient.SUGARS),
+    /** Added sugars. */
+    ADDED_SUGARS("added_sugars_g", Nutrient.ADDED_SUGARS),
     /** Sugar alcohols. */
     POLYOLS("polyols_g", Nutrient.POLYOLS),
     /** Allulose. */
@@ -102,7 +106,9 @@ public record LabelFood(
     /** Calcium in milligrams. */
     CALCIUM("calcium_mg", Nutrient.CALCIUM),
     /** Iron in milligrams. */
-    IRON("iron_mg", Nutrient.IRON);
+    IRON("iron_mg", Nutrient.IRON),
+    /** Vitamin D in micrograms. */
+    VITAMIN_D("vitamin_d_ug", Nutrient.VITAMIN_D);
 
     private final String key;
     private final Nutrient nutrient;

@@ -16,6 +16,8 @@ public enum Nutrient {
   FAT("fat_g", "fat", "g"),
   /** Saturated fatty acids. */
   SATURATED_FAT("saturated_fat_g", "saturated fat", "g"),
+  /** Trans fatty acids. */
+  TRANS_FAT("trans_fat_g", "trans fat", "g"),
   /** Carbohydrate by difference, fibre included. */
   CARBOHYDRATE("carbohydrate_g", "carbohydrate", "g"),
   /** Total dietary fibre. */
@@ -24,6 +26,8 @@ public enum Nutrient {
   SOLUBLE_FIBRE("soluble_fibre_g", "soluble fibre", "g"),
   /** Total sugars, allulose not included. */
   SUGARS("sugars_g", "sugars", "g"),
+  /** Sugars that were added or are added as such, as 21 CFR 101.9(c)(6)(iii) counts them. */
+  ADDED_SUGARS("added_sugars_g", "added sugars", "g"),
   /** Sugar alcohols. */
   POLYOLS("polyols_g", "polyols", "g"),
   /** Allulose (D-psicose). */
@@ -43,7 +47,9 @@ public enum Nutrient {
   /** Calcium. */
   CALCIUM("calcium_mg", "calcium", "mg"),
   /** Iron. */
-  IRON("iron_mg", "iron", "mg");
+  IRON("iron_mg", "iron", "mg"),
+  /** Vitamin D, D2 and D3 together. */
+  VITAMIN_D("vitamin_d_ug", "vitamin D", "µg");
 
   private final String key;
   private final String label;
@@ -76,7 +82,7 @@ public enum Nutrient {
   /**
    * The unit of its figures.
    *
-   * @return kcal, g or mg
+   * @return kcal, g, mg or µg
    */
   public String unit() {
     return unit;

@@ -34,10 +34,12 @@ final class Sr28Reader extends TableReader {
           Map.entry("203", Nutrient.PROTEIN),
           Map.entry("204", Nutrient.FAT),
           Map.entry("606", Nutrient.SATURATED_FAT),
+          Map.entry("605", Nutrient.TRANS_FAT),
           Map.entry("205", Nutrient.CARBOHYDRATE),
           Map.entry("291", Nutrient.FIBRE),
           Map.entry("295", Nutrient.SOLUBLE_FIBRE),
           Map.entry("269", Nutrient.SUGARS),
+          Map.entry("539", Nutrient.ADDED_SUGARS),
           Map.entry("299", Nutrient.POLYOLS),
           Map.entry("255", Nutrient.WATER),
           Map.entry("207", Nutrient.ASH),
@@ -46,7 +48,8 @@ final class Sr28Reader extends TableReader {
           Map.entry("307", Nutrient.SODIUM),
           Map.entry("306", Nutrient.POTASSIUM),
           Map.entry("301", Nutrient.CALCIUM),
-          Map.entry("303", Nutrient.IRON));
+          Map.entry("303", Nutrient.IRON),
+          Map.entry("328", Nutrient.VITAMIN_D));
 
   Sr28Reader(
       FoodFiles files,

@@ -2,6 +2,7 @@ package io.ovenmark.web;
 
 import io.javalin.http.Context;
 import io.ovenmark.desk.Desk;
+import io.ovenmark.desk.Progress;
 import io.ovenmark.desk.StoryFolder;
 import io.ovenmark.desk.StoryOrder;
 import io.ovenmark.desk.StoryViews;
@@ -154,7 +155,9 @@ final class StoryArea implements Area {
   private void archive(Context context, boolean pictures) {
     Looked chosen = made(context);
     List<StoryFile> files =
-        pictures ? chosen.tell().pictures(chosen.plan()) : chosen.tell().markdown(chosen.plan());
+        pictures
+            ? chosen.tell().pictures(chosen.plan(), Progress.UNWATCHED)
+            : chosen.tell().markdown(chosen.plan());
     String line =
         chosen.plan().formula() + chosen.plan().variant().map(name -> "-" + name).orElse("");
     Answers.send(context, ZIP, StoryFolder.zip(files));

@@ -86,6 +86,8 @@ class ContractTest {
     ANSWERS.put("tasting", tasting(desk));
     ANSWERS.put("label", new ShowLabel(desk).call(bun.at(2), LabelChoices.USUAL));
     ANSWERS.put("card", new MakeCard(desk).call(bun.at(2), CARD));
+    TellStory tell = new TellStory(desk);
+    ANSWERS.put("story", tell.call(tell.plan(bun)));
     By by = bench.fixture().by();
     ANSWERS.put(
         "share",

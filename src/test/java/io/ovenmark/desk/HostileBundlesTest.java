@@ -105,7 +105,8 @@ class HostileBundlesTest {
 
   @Test
   void aFolderOfGitsOwnIsRefused() {
-    String hook = hostile.tree("100755", "post-checkout", hostile.blob("#!/bin/sh\ntouch /tmp/x\n"));
+    String script = hostile.blob("#!/bin/sh\ntouch evil.json\n");
+    String hook = hostile.tree("100755", "post-checkout", script);
     String git = hostile.tree(FOLDER, "hooks", hook);
 
     assertRefused(hostile.bundleOf(hostile.treeWith("", FOLDER, ".git", git), file), LEADS_OUT);

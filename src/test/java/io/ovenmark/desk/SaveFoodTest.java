@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import io.ovenmark.measure.Quantity;
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.pantry.Food;
@@ -160,6 +161,37 @@ class SaveFoodTest {
     assertThat(saved.outcome()).isEqualTo("invalid");
     assertThat(saved.problems()).hasSize(2);
     assertThat(lupin().price()).isEmpty();
+  }
+
+  @Test
+  void aPartThatIsMoreThanItsWholeIsToldWhereItWasTyped() {
+    Map<String, String> facts =
+        Map.of(
+            "fat_g", "9", "saturated_fat_g", "7", "trans_fat_g", "3",
+            "sugars_g", "2", "added_sugars_g", "4", "vitamin_d_ug", "1 mcg");
+
+    KitchenWork.FoodTried tried = new SaveFood(kitchen.desk()).look(form(seen(), facts));
+
+    assertThat(tried.problems())
+        .extracting(KitchenWork.FieldProblem::field)
+        .containsExactly("trans_fat_g", "added_sugars_g");
+    assertThat(tried.problems().get(0).message())
+        .isEqualTo(
+            "100 g hold 9 g fat, so 3 g trans fat beside 7 g saturated fat cannot be.");
+    assertThat(save(form(seen(), facts)).outcome()).isEqualTo("invalid");
+  }
+
+  @Test
+  void figuresThatALabelNeedsAreKept() {
+    Map<String, String> facts =
+        Map.of(
+            "fat_g", "9", "saturated_fat_g", "7", "trans_fat_g", "2",
+            "sugars_g", "2", "added_sugars_g", "0", "vitamin_d_ug", "80 IU");
+
+    assertThat(save(form(seen(), facts)).problems()).isEmpty();
+    assertThat(lupin().per100g().get(Nutrient.TRANS_FAT)).isEqualTo(Quantity.known(2));
+    assertThat(lupin().per100g().get(Nutrient.ADDED_SUGARS)).isEqualTo(Quantity.ZERO);
+    assertThat(lupin().per100g().get(Nutrient.VITAMIN_D)).isEqualTo(Quantity.known(2));
   }
 
   @Test

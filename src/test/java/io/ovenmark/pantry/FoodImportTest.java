@@ -99,6 +99,7 @@ class FoodImportTest {
         boolean inTheFiles =
             nutrient != Nutrient.POLYOLS
                 && nutrient != Nutrient.ALLULOSE
+                && nutrient != Nutrient.ADDED_SUGARS
                 && nutrient != Nutrient.SOLUBLE_FIBRE;
         assertThat(food.per100g().get(nutrient))
             .as(nutrient.label())

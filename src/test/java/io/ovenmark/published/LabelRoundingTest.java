@@ -88,7 +88,13 @@ class LabelRoundingTest {
     "US_MINERAL, 196, 200 mg",
     "US_IRON, 1.04, 1 mg",
     "US_IRON, 1.05, 1.1 mg",
+    "US_VITAMIN_D, 0, 0 µg",
+    "US_VITAMIN_D, 0.049, 0 µg",
     "US_VITAMIN_D, 0.05, 0.1 µg",
+    "US_VITAMIN_D, 0.149, 0.1 µg",
+    "US_VITAMIN_D, 0.15, 0.2 µg",
+    "US_VITAMIN_D, 2, 2 µg",
+    "US_VITAMIN_D, 19.95, 20 µg",
   })
   void vitaminsAndMinerals(Rounding rule, double amount, String declared) {
     assertThat(rule.declare(amount).text()).isEqualTo(declared);

@@ -100,6 +100,16 @@ class SharePagesTest {
       visit.page().waitForURL("**emails=true**");
       visit.at("text=ines@saltmarsh.example").waitFor();
       assertThat(visit.at(".bundle-download").getAttribute("href")).contains("emails=true");
+      visit.at("#share-others").uncheck();
+      visit.page().waitForURL("**others=false**");
+      visit.at("text=without their words").waitFor();
+      visit.at("#share-variant").selectOption("egg-free");
+      visit.page().waitForURL("**variant=egg-free**");
+      visit.at("text=Download " + BUN + "-egg-free.bundle").waitFor();
+      assertThat(visit.at(".bundle-download").getAttribute("href"))
+          .contains("variant=egg-free", "others=false", "emails=true", "prices=false");
+      visit.assertAccessible();
+      visit.assertFits();
     }
   }
 

@@ -98,6 +98,14 @@ public final class Bench {
         food, food.per100g(), food.household(), food.allergens(), Optional.of(polyol));
   }
 
+  /** The same food under another name. */
+  public static Food named(Food food, String name) {
+    return new Food(
+        food.slug(), name, food.kind(), food.source(), food.per100g(), food.household(),
+        food.densityGramsPerMillilitre(), food.allergens(), food.polyol(), food.price(),
+        food.extras());
+  }
+
   private static Food copy(
       Food food,
       Nutrients per100g,

@@ -24,8 +24,8 @@ import org.eclipse.jgit.treewalk.CanonicalTreeParser;
 /**
  * Sees that a repository holds all that its branches lead to, and that no commit unfolds to more
  * files than a notebook can have: a few small folders that contain each other many times over are
- * enough for that. A bundle with links, submodules or files that are no part of a notebook is not from
- * a notebook, whoever made it, so it is refused as a whole.
+ * enough for that. A bundle with links, submodules or files that are no part of a notebook is not
+ * from a notebook, whoever made it, so it is refused as a whole.
  */
 final class BundleInspection {
   private static final long MOST_FILES = 100_000;

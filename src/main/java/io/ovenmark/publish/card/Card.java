@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 
 /**
  * A card before it is laid out: words and numbers as they are printed. What is not known says so.
@@ -97,11 +99,16 @@ public record Card(
      * @return such as {@code 110 g (1 cup) lupin flour, sifted}
      */
     public String inOneLine() {
+      return inOneLine(UnaryOperator.identity());
+    }
+
+    /** The same with what each text becomes that somebody wrote. */
+    String inOneLine(UnaryOperator<String> written) {
       return mass
           + measure().map(text -> " (" + text + ")").orElse("")
           + " "
-          + name
-          + note.map(text -> ", " + text).orElse("");
+          + written.apply(name)
+          + note.map(text -> ", " + written.apply(text)).orElse("");
     }
   }
 
@@ -127,11 +134,21 @@ public record Card(
      * @return such as {@code 205 °C (400 °F), 21 min, middle rack}
      */
     public String inOneLine() {
+      return inOneLine(UnaryOperator.identity());
+    }
+
+    /** The same with what each part becomes. */
+    String inOneLine(UnaryOperator<String> written) {
+      return parts().stream().map(written).collect(Collectors.joining(", "));
+    }
+
+    /** What is said of it, one after the other; that nothing is stated when nothing is. */
+    List<String> parts() {
       List<String> parts = new ArrayList<>();
       heat.ifPresent(parts::add);
       minutes.ifPresent(parts::add);
       parts.addAll(rest);
-      return parts.isEmpty() ? "not stated" : String.join(", ", parts);
+      return parts.isEmpty() ? List.of("not stated") : parts;
     }
   }
 

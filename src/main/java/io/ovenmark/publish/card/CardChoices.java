@@ -24,20 +24,22 @@ public record CardChoices(
   /** A paper. */
   public enum Paper {
     /** ISO 216 A4. */
-    A4("a4", "A4", "210mm 297mm"),
+    A4("a4", "A4", "210mm 297mm", "11mm 11.5mm"),
     /** US Letter, ANSI/ASME Y14.1 size A. */
-    LETTER("letter", "US Letter", "8.5in 11in"),
+    LETTER("letter", "US Letter", "8.5in 11in", "10mm 11.5mm"),
     /** An index card of 4 by 6 inches. */
-    INDEX("4x6", "4 × 6 in", "6in 4in");
+    INDEX("4x6", "4 × 6 in", "6in 4in", "4mm 4.5mm");
 
     private final String key;
     private final String label;
     private final String size;
+    private final String margin;
 
-    Paper(String key, String label, String size) {
+    Paper(String key, String label, String size, String margin) {
       this.key = key;
       this.label = label;
       this.size = size;
+      this.margin = margin;
     }
 
     /**
@@ -61,6 +63,11 @@ public record CardChoices(
     /** Width and height as style sheets take them. */
     String size() {
       return size;
+    }
+
+    /** What stays white on each side, as style sheets take it. */
+    String margin() {
+      return margin;
     }
 
     /**

@@ -40,12 +40,14 @@ public final class CardJsonLd {
     card.date().ifPresent(day -> recipe.put("datePublished", day));
     recipe.put("version", card.address());
     card.servings().ifPresent(text -> recipe.put("recipeYield", text));
-    recipe.put(
-        "recipeIngredient",
-        card.ingredients().stream().map(Card.Ingredient::inOneLine).toList());
+    if (!card.ingredients().isEmpty()) {
+      recipe.put(
+          "recipeIngredient",
+          card.ingredients().stream().map(Card.Ingredient::inOneLine).toList());
+    }
     recipe.put("recipeInstructions", steps(card));
     cookTime(card).ifPresent(time -> recipe.put("cookTime", time));
-    recipe.put("nutrition", nutrition(card));
+    nutrition(card).ifPresent(figures -> recipe.put("nutrition", figures));
     return recipe;
   }
 
@@ -79,7 +81,8 @@ public final class CardJsonLd {
     return card.stages().isEmpty() ? Optional.empty() : Optional.of("PT" + minutes + "M");
   }
 
-  private static Map<String, Object> nutrition(Card card) {
+  /** The figures that are exactly known; empty when none of them is. */
+  private static Optional<Map<String, Object>> nutrition(Card card) {
     Map<String, Object> nutrition = new LinkedHashMap<>();
     nutrition.put("@type", "NutritionInformation");
     nutrition.put("servingSize", "1 piece");
@@ -89,6 +92,6 @@ public final class CardJsonLd {
         nutrition.put(property, fact.text().replace("kcal", "calories"));
       }
     }
-    return nutrition;
+    return nutrition.size() > 2 ? Optional.of(nutrition) : Optional.empty();
   }
 }

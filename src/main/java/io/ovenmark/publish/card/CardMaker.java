@@ -20,6 +20,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 
 /** Draws a card up from a worksheet. */
 public final class CardMaker {
@@ -43,6 +45,9 @@ public final class CardMaker {
   private static final double WHOLE_GRAMS = 10;
 
   private static final int DIAL = 5;
+
+  /** A word that stands well before "rack". */
+  private static final Pattern WORD = Pattern.compile("[\\p{IsLatin}-]+");
 
   private CardMaker() {}
 
@@ -76,12 +81,12 @@ public final class CardMaker {
     Quantity pieces = sheet.pieces().times(choices.times());
     return new Card(
         sheet.formula().name(),
-        sheet.formula().description(),
+        sheet.formula().description().filter(text -> !text.isBlank()),
         yielded(sheet, pieces, choices),
         pieces.isKnown() ? Optional.of(count(pieces)) : Optional.empty(),
         facts.photo(),
         sheet.lines().stream().map(line -> ingredient(line, choices)).toList(),
-        sheet.formula().method(),
+        sheet.formula().method().stream().filter(step -> !step.isBlank()).toList(),
         sheet.formula().bake().stream().map(CardMaker::stage).toList(),
         figures(sheet),
         basis(sheet, choices),
@@ -151,7 +156,7 @@ public final class CardMaker {
 
   private static Card.Stage stage(BakeSetting setting) {
     List<String> rest = new ArrayList<>();
-    setting.rack().ifPresent(rack -> rest.add(rack.contains("rack") ? rack : rack + " rack"));
+    setting.rack().ifPresent(rack -> rest.add(rack(rack)));
     setting.steam().ifPresent(steam -> rest.add("steam: " + steam));
     setting.vessel().ifPresent(rest::add);
     setting.note().ifPresent(rest::add);
@@ -164,6 +169,13 @@ public final class CardMaker {
         minutes.map(time -> FigureText.number(time) + " min"),
         rest,
         minutes.map(time -> "PT" + Math.round(time) + "M"));
+  }
+
+  private static String rack(String rack) {
+    if (rack.contains("rack")) {
+      return rack;
+    }
+    return WORD.matcher(rack).matches() ? rack + " rack" : "rack: " + rack;
   }
 
   private static String heat(Temperature temperature) {
@@ -217,7 +229,10 @@ public final class CardMaker {
       Set<String> lines = new TreeSet<>();
       sheet.unknowns().forEach(
           unknown -> sheet.line(unknown.line()).ifPresent(line -> lines.add(line.name())));
-      sentences.add("Not all is known of: " + String.join("; ", lines) + ".");
+      sentences.add(
+          lines.stream()
+              .map(Scripts::part)
+              .collect(Collectors.joining("; ", "Not all is known of: ", ".")));
     }
     if (choices.times() != 1) {
       sentences.add(

@@ -6,7 +6,8 @@ import java.util.regex.Pattern;
 /** A card as Markdown (CommonMark). */
 public final class CardMarkdown {
   private static final Pattern SIGNS = Pattern.compile("([\\\\`*_{}\\[\\]<>#|~&])");
-  private static final Pattern BEGINS_LIST = Pattern.compile("^(\\s*\\d+)([.)])|^(\\s*)([-+])");
+  private static final Pattern BEGINS_LIST =
+      Pattern.compile("^(\\s*\\d{1,9})([.)])(?=\\s|$)|^(\\s*)([-+])");
 
   private CardMarkdown() {}
 
@@ -18,24 +19,24 @@ public final class CardMarkdown {
    */
   public static String of(Card card) {
     StringBuilder out = new StringBuilder();
-    out.append("# ").append(plain(card.name())).append("\n\n");
-    card.description().ifPresent(text -> out.append(plain(text)).append("\n\n"));
+    out.append("# ").append(line(card.name())).append("\n\n");
+    card.description().ifPresent(text -> out.append(line(text)).append("\n\n"));
     out.append(plain(card.yield())).append("\n\n## Ingredients\n\n");
     for (Card.Ingredient each : card.ingredients()) {
       out.append("- **").append(plain(each.mass())).append("**");
-      each.measure().ifPresent(text -> out.append(" (").append(plain(text)).append(")"));
-      out.append(' ').append(plain(each.name()));
-      each.note().ifPresent(text -> out.append(", ").append(plain(text)));
+      each.measure().ifPresent(text -> out.append(" (").append(within(text)).append(")"));
+      out.append(' ').append(within(Scripts.part(each.name())));
+      each.note().ifPresent(text -> out.append(", ").append(within(Scripts.part(text))));
       out.append('\n');
     }
     out.append("\n## Method\n\n");
     int step = 1;
     for (String text : card.method()) {
-      out.append(step++).append(". ").append(plain(text)).append('\n');
+      out.append(step++).append(". ").append(line(text)).append('\n');
     }
     out.append(card.method().isEmpty() ? "Not stated.\n" : "").append("\n## Oven\n\n");
     for (Card.Stage stage : card.stages()) {
-      out.append("- ").append(plain(stage.inOneLine())).append('\n');
+      out.append("- ").append(plain(stage.inOneLine(Scripts::part))).append('\n');
     }
     out.append(card.stages().isEmpty() ? "Not stated.\n" : "").append("\n## A piece\n\n");
     out.append("| figure | a piece |\n|---|---|\n");
@@ -46,13 +47,17 @@ public final class CardMarkdown {
     out.append('\n').append(plain(String.join(" ", card.basis()))).append("\n\n## To mind\n\n");
     list(out, card.cautions());
     card.storage()
-        .ifPresent(text -> out.append("\n## Storage\n\n").append(plain(text)).append('\n'));
+        .ifPresent(text -> out.append("\n## Storage\n\n").append(line(text)).append('\n'));
     out.append('\n').append(plain(CardText.origin(card))).append('\n');
     return out.toString();
   }
 
   private static void list(StringBuilder out, List<String> texts) {
-    texts.forEach(text -> out.append("- ").append(plain(text)).append('\n'));
+    texts.forEach(text -> out.append("- ").append(line(text)).append('\n'));
+  }
+
+  private static String line(String text) {
+    return plain(Scripts.line(text));
   }
 
   /**

@@ -95,21 +95,21 @@ public record CardText(String text, int signs, boolean fits, List<String> leftOu
 
   private static List<Part> parts(Card card, boolean brief) {
     List<Part> parts = new ArrayList<>();
-    parts.add(new Part(one(card.name()), 0, ""));
-    card.description().ifPresent(text -> parts.add(new Part(one(text), 6, "the description")));
+    parts.add(new Part(line(card.name()), 0, ""));
+    card.description().ifPresent(text -> parts.add(new Part(line(text), 6, "the description")));
     parts.add(new Part(one(card.yield()) + ".", 0, ""));
     parts.add(new Part(ingredients(card, brief), 0, ""));
     if (!card.method().isEmpty()) {
       List<String> steps = new ArrayList<>();
       for (String step : card.method()) {
-        steps.add((steps.size() + 1) + ". " + one(step));
+        steps.add((steps.size() + 1) + ". " + line(step));
       }
       parts.add(new Part("METHOD\n" + String.join("\n", steps), 3, METHOD));
     }
     if (!card.stages().isEmpty()) {
       String stages =
           card.stages().stream()
-              .map(stage -> one(stage.inOneLine()))
+              .map(stage -> one(stage.inOneLine(Scripts::part)))
               .collect(Collectors.joining("; then "));
       parts.add(new Part("OVEN: " + stages, 0, ""));
     }
@@ -119,12 +119,14 @@ public record CardText(String text, int signs, boolean fits, List<String> leftOu
             .collect(Collectors.joining(", "));
     parts.add(new Part("A PIECE: " + figures + ".", 1, "the figures"));
     parts.add(new Part(String.join(" ", card.basis()), 5, "how the figures were worked out"));
-    card.storage().ifPresent(text -> parts.add(new Part("STORAGE: " + one(text), 4, "storage")));
+    card.storage()
+        .ifPresent(
+            text -> parts.add(new Part("STORAGE: " + Scripts.part(one(text)), 4, "storage")));
     parts.add(
         new Part(
             "TO MIND\n"
                 + card.cautions().stream()
-                    .map(text -> "• " + one(text))
+                    .map(text -> "• " + line(text))
                     .collect(Collectors.joining("\n")),
             0,
             ""));
@@ -136,14 +138,18 @@ public record CardText(String text, int signs, boolean fits, List<String> leftOu
     if (brief) {
       return "INGREDIENTS: "
           + card.ingredients().stream()
-              .map(each -> one(each.mass() + " " + each.name()))
+              .map(each -> one(each.mass() + " " + Scripts.part(each.name())))
               .collect(Collectors.joining("; "))
           + ".";
     }
     return "INGREDIENTS\n"
         + card.ingredients().stream()
-            .map(each -> "• " + one(each.inOneLine()))
+            .map(each -> "• " + one(each.inOneLine(Scripts::part)))
             .collect(Collectors.joining("\n"));
+  }
+
+  private static String line(String text) {
+    return Scripts.line(one(text));
   }
 
   private static String one(String text) {

@@ -104,7 +104,9 @@ public record KitchenMeasure(String text, double grams, double errorPercent) {
   /** The nearest; of those that are about as near the one that came first. */
   private static Optional<KitchenMeasure> best(List<KitchenMeasure> measures) {
     return measures.stream()
-        .min(Comparator.comparingDouble(each -> Math.floor(Math.abs(each.errorPercent) / ABOUT_AS_NEAR)));
+        .min(
+            Comparator.comparingDouble(
+                each -> Math.floor(Math.abs(each.errorPercent) / ABOUT_AS_NEAR)));
   }
 
   private static boolean isFar(Optional<KitchenMeasure> measure) {
@@ -144,7 +146,11 @@ public record KitchenMeasure(String text, double grams, double errorPercent) {
       double grams) {
     for (Size size : sizes) {
       found.add(
-          of(size.text, named(unit, size) + volumes.manner(), size.count * volumes.of(unit), grams));
+          of(
+              size.text,
+              named(unit, size) + volumes.manner(),
+              size.count * volumes.of(unit),
+              grams));
     }
   }
 
@@ -153,16 +159,21 @@ public record KitchenMeasure(String text, double grams, double errorPercent) {
     double cup = volumes.of(MeasureUnit.CUP);
     double tablespoon = volumes.of(MeasureUnit.TABLESPOON);
     double teaspoon = volumes.of(MeasureUnit.TEASPOON);
+    for (Size spoons : TEASPOONS.subList(1, TEASPOONS.size())) {
+      double mass = spoons.count * teaspoon + teaspoon / 8;
+      String text = spoons.text + " tsp + 1/8 tsp" + volumes.manner();
+      found.add(new KitchenMeasure(text, mass, error(mass, grams)));
+    }
     for (int spoons = 1; spoons <= 3; spoons++) {
       for (Size cups : CUPS) {
         double mass = cups.count * cup + spoons * tablespoon;
-        String text = cups.text + " " + named(MeasureUnit.CUP, cups) + " + " + spoons + " tbsp" + volumes.manner();
+        String text = cups(cups) + " + " + spoons + " tbsp" + volumes.manner();
         found.add(new KitchenMeasure(text, mass, error(mass, grams)));
       }
       for (Size large : CUPS) {
         if (spoons < 3) {
           double mass = large.count * cup + spoons * teaspoon;
-          String text = large.text + " " + named(MeasureUnit.CUP, large) + " + " + spoons + " tsp" + volumes.manner();
+          String text = cups(large) + " + " + spoons + " tsp" + volumes.manner();
           found.add(new KitchenMeasure(text, mass, error(mass, grams)));
         }
       }
@@ -172,6 +183,10 @@ public record KitchenMeasure(String text, double grams, double errorPercent) {
         found.add(new KitchenMeasure(text, mass, error(mass, grams)));
       }
     }
+  }
+
+  private static String cups(Size size) {
+    return size.text + " " + named(MeasureUnit.CUP, size);
   }
 
   private static String named(MeasureUnit unit, Size size) {

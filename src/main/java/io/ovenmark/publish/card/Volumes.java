@@ -19,7 +19,7 @@ import java.util.TreeMap;
  */
 record Volumes(String manner, Map<MeasureUnit, Double> weights, double density) {
 
-  /** The food's own weights, else its density; empty when there is neither or the manner is open. */
+  /** The food's own weights, else its density; empty when neither is known or manners differ. */
   static Optional<Volumes> of(Food food, String words) {
     Map<String, Map<MeasureUnit, Double>> manners = new TreeMap<>();
     for (HouseholdMeasure measure : food.household()) {

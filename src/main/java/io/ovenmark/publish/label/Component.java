@@ -20,7 +20,7 @@ public enum Component {
   FAT("fat"),
   /** Saturated fat. */
   SATURATED_FAT("saturated fat"),
-  /** Trans fat, of which foods keep no figure; at most the fat that is not saturated. */
+  /** Trans fat; where it is not stated, at most the fat that is not saturated. */
   TRANS_FAT("trans fat"),
   /** Cholesterol. */
   CHOLESTEROL("cholesterol"),
@@ -38,7 +38,7 @@ public enum Component {
   SUGARS("sugars"),
   /** Sugars with allulose. */
   SUGARS_WITH_ALLULOSE("sugars or allulose"),
-  /** Added sugars, of which foods keep no figure; at most the sugars. */
+  /** Added sugars; where they are not stated, at most the sugars. */
   ADDED_SUGARS("added sugars"),
   /** Polyols. */
   POLYOLS("polyols"),
@@ -46,7 +46,7 @@ public enum Component {
   ALLULOSE("allulose"),
   /** Protein. */
   PROTEIN("protein"),
-  /** Vitamin D, of which foods keep no figure. */
+  /** Vitamin D. */
   VITAMIN_D("vitamin D"),
   /** Calcium. */
   CALCIUM("calcium"),
@@ -72,15 +72,6 @@ public enum Component {
     return words;
   }
 
-  /**
-   * Whether foods keep a figure of it at all.
-   *
-   * @return false for trans fat, added sugars and vitamin D
-   */
-  public boolean isKept() {
-    return this != TRANS_FAT && this != ADDED_SUGARS && this != VITAMIN_D;
-  }
-
   /** What 100 g of a food hold. */
   Quantity per100g(Food food, EnergyRule rule) {
     return switch (this) {
@@ -89,7 +80,8 @@ public enum Component {
       case FAT -> of(food, Nutrient.FAT);
       case SATURATED_FAT -> of(food, Nutrient.SATURATED_FAT);
       case TRANS_FAT ->
-          Quantity.UNKNOWN.noMoreThan(
+          stated(
+              of(food, Nutrient.TRANS_FAT),
               of(food, Nutrient.FAT).minus(of(food, Nutrient.SATURATED_FAT)).notNegative());
       case CHOLESTEROL -> of(food, Nutrient.CHOLESTEROL);
       case SODIUM -> of(food, Nutrient.SODIUM);
@@ -102,15 +94,20 @@ public enum Component {
       case FIBRE -> of(food, Nutrient.FIBRE);
       case SUGARS -> of(food, Nutrient.SUGARS);
       case SUGARS_WITH_ALLULOSE -> of(food, Nutrient.SUGARS).plus(of(food, Nutrient.ALLULOSE));
-      case ADDED_SUGARS -> Quantity.UNKNOWN.noMoreThan(of(food, Nutrient.SUGARS));
+      case ADDED_SUGARS -> stated(of(food, Nutrient.ADDED_SUGARS), of(food, Nutrient.SUGARS));
       case POLYOLS -> of(food, Nutrient.POLYOLS);
       case ALLULOSE -> of(food, Nutrient.ALLULOSE);
       case PROTEIN -> of(food, Nutrient.PROTEIN);
-      case VITAMIN_D -> Quantity.UNKNOWN;
+      case VITAMIN_D -> of(food, Nutrient.VITAMIN_D);
       case CALCIUM -> of(food, Nutrient.CALCIUM);
       case IRON -> of(food, Nutrient.IRON);
       case POTASSIUM -> of(food, Nutrient.POTASSIUM);
     };
+  }
+
+  /** The figure; where there is none, no more than the whole that it is a part of. */
+  private static Quantity stated(Quantity figure, Quantity whole) {
+    return figure.isUnknown() ? figure.noMoreThan(whole) : figure;
   }
 
   private static Quantity of(Food food, Nutrient nutrient) {

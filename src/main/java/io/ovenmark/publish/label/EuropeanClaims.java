@@ -30,9 +30,10 @@ final class EuropeanClaims {
     judge.energyAndFat();
     judge.sugarsAndSalt();
     judge.fibreAndProtein();
-    judge.mineral(Component.CALCIUM, "calcium", 800);
-    judge.mineral(Component.IRON, "iron", 14);
-    judge.mineral(Component.POTASSIUM, "potassium", 2000);
+    judge.source(Component.VITAMIN_D, "vitamin D", "µg", 5);
+    judge.source(Component.CALCIUM, "calcium", "mg", 800);
+    judge.source(Component.IRON, "iron", "mg", 14);
+    judge.source(Component.POTASSIUM, "potassium", "mg", 2000);
     return List.copyOf(judge.claims);
   }
 
@@ -162,19 +163,19 @@ final class EuropeanClaims {
         Source.secondHand(ANNEX));
   }
 
-  private void mineral(Component component, String name, double reference) {
+  private void source(Component component, String name, String unit, double reference) {
     Source source = Source.fromMemory(ANNEX + ", with Regulation (EU) No 1169/2011, Annex XIII");
     double significant = reference * SIGNIFICANT_SHARE;
-    Measured amount = of(component, "mg", name);
+    Measured amount = of(component, unit, name);
     add(
         "Source of " + name,
         amount.atLeast(significant),
-        "at least 15 % of " + Math.round(reference) + " mg in 100 g",
+        "at least 15 % of " + Math.round(reference) + " " + unit + " in 100 g",
         source);
     add(
         "High in " + name,
         amount.atLeast(2 * significant),
-        "at least 30 % of " + Math.round(reference) + " mg in 100 g",
+        "at least 30 % of " + Math.round(reference) + " " + unit + " in 100 g",
         source);
   }
 

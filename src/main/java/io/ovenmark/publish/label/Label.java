@@ -33,6 +33,8 @@ public final class Label {
       List.of(Basis.PIECE, Basis.DOUGH_100_G, Basis.BAKED_100_G);
 
   private static final int MOST_NAMED = 6;
+  private static final char FIRST_STRONG_ISOLATE = '\u2068';
+  private static final char POP_ISOLATE = '\u2069';
 
   private final Worksheet sheet;
   private final LabelTerms terms;
@@ -258,10 +260,9 @@ public final class Label {
       }
     }
     if (!silent.isEmpty()) {
+      String why = why(component, rule);
       missing.add(
-          component.isKept()
-              ? why(component, rule) + " is not known of " + named(silent)
-              : "Ovenmark keeps no figure of " + component.words());
+          why + (why.endsWith("sugars") ? " are" : " is") + " not known of " + named(silent));
     }
     return missing;
   }
@@ -273,11 +274,24 @@ public final class Label {
         : component.words();
   }
 
-  private static String named(List<String> names) {
+  private static String named(List<String> all) {
+    List<String> names = all.stream().map(Label::isolated).toList();
     int more = names.size() - MOST_NAMED;
     return more < 2
         ? String.join("; ", names)
         : String.join("; ", names.subList(0, MOST_NAMED)) + "; and " + more + " more foods";
+  }
+
+  /** A name that is written from right to left must not turn the names beside it around. */
+  private static String isolated(String name) {
+    boolean turned =
+        name.codePoints()
+            .map(Character::getDirectionality)
+            .anyMatch(
+                way ->
+                    way == Character.DIRECTIONALITY_RIGHT_TO_LEFT
+                        || way == Character.DIRECTIONALITY_RIGHT_TO_LEFT_ARABIC);
+    return turned ? FIRST_STRONG_ISOLATE + name + POP_ISOLATE : name;
   }
 
   private Optional<String> note(LabelLine line) {

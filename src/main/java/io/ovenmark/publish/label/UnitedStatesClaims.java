@@ -56,7 +56,7 @@ final class UnitedStatesClaims {
             Source.secondHand("21 CFR 101.54(e), 101.56, 101.60 to 101.62")),
         new Unjudged(
             "Healthy",
-            "Rests on food groups and added sugars, which are not counted here.",
+            "Rests on food groups, which are not counted here, and on added sugars.",
             Source.fromMemory("21 CFR 101.65(d)")),
         new Unjudged(
             "Gluten-free",
@@ -196,6 +196,7 @@ final class UnitedStatesClaims {
         "protein", Component.PROTEIN, DailyValue.PROTEIN,
         "Counts protein corrected for its quality (101.9(c)(7)(ii)), which is at most the protein"
             + " stated here.");
+    source("vitamin D", Component.VITAMIN_D, DailyValue.VITAMIN_D, null);
     source("calcium", Component.CALCIUM, DailyValue.CALCIUM, null);
     source("iron", Component.IRON, DailyValue.IRON, null);
     source("potassium", Component.POTASSIUM, DailyValue.POTASSIUM, null);

@@ -83,8 +83,11 @@ public final class StoryHtml {
                                 story.closing(),
                                 text -> div(attrs(".closing"), each(paragraphs(text), t -> t))),
                             card(story.card()),
-                            footer(p(words(span(story.card().address())), span(" · "),
-                                span(story.card().date().orElse("not committed")))))))
+                            footer(
+                                p(
+                                    words(span(story.card().address())),
+                                    span(" · " + story.card().date().orElse("not committed")))))
+                            .attr("aria-label", "Story of " + story.name())))
                 .withLang("en"))
         + "\n";
   }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Consumer;
+import java.util.function.IntConsumer;
 
 /**
  * A story as pictures for a video, {@value #WIDTH} × {@value #HEIGHT}: a title, one for each step
@@ -38,9 +39,21 @@ public final class StoryPictures {
    * @return in the order in which they are shown
    */
   public static List<StoryFile> of(Story story) {
+    return of(story, drawn -> {});
+  }
+
+  /**
+   * All of them, for somebody who watches.
+   *
+   * @param story a story with at least one step
+   * @param watching told before each picture how many are drawn
+   * @return in the order in which they are shown
+   */
+  public static List<StoryFile> of(Story story, IntConsumer watching) {
     List<Planned> planned = planned(story, new PicturePhotos());
     List<StoryFile> files = new ArrayList<>();
     for (int at = 0; at < planned.size(); at++) {
+      watching.accept(at);
       files.add(file(planned, at, drawn(planned.get(at)).png(planned.get(at).alternative)));
     }
     return List.copyOf(files);

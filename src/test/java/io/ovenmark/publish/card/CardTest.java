@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.ovenmark.formula.BakeSetting;
 import io.ovenmark.formula.Formula;
+import io.ovenmark.formula.Line;
 import io.ovenmark.formula.Yield;
+import io.ovenmark.measure.Amount;
 import io.ovenmark.measure.Temperature;
 import io.ovenmark.pantry.Nutrient;
 import io.ovenmark.worksheet.Bench;
@@ -64,7 +66,9 @@ class CardTest {
         .filteredOn(fact -> fact.key().equals("protein_g"))
         .singleElement()
         .satisfies(fact -> assertThat(fact.text()).isEqualTo("13.5 g"));
-    assertThat(card.yield()).startsWith("4 pieces of 81 g dough").endsWith("not weighed after baking");
+    assertThat(card.yield())
+        .startsWith("4 pieces of 81 g dough")
+        .endsWith("not weighed after baking");
   }
 
   /** 205 °C = 401 °F (NIST SP 811), which no dial has: the nearest 5 is 400. */
@@ -152,7 +156,8 @@ class CardTest {
             List.of("Ask each guest.", " "));
     Card card = card(bun("Bun"), more);
 
-    assertThat(card.cautions()).containsExactly("Contains eggs.", "Not a label.", "Ask each guest.");
+    assertThat(card.cautions())
+        .containsExactly("Contains eggs.", "Not a label.", "Ask each guest.");
     List<String> forms =
         List.of(
             CardHtml.of(card, CardChoices.Paper.INDEX),
@@ -188,9 +193,12 @@ class CardTest {
     assertThat(text.text()).contains("Contains eggs.");
   }
 
-  /** CommonMark 0.31.2, section 2.4: these signs have a meaning unless a backslash stands before. */
+  /** CommonMark 0.31.2, section 2.4: these signs mean something unless a backslash stands before. */
   @ParameterizedTest
-  @CsvSource({"a*b, a\\*b", "_x_, \\_x\\_", "1. Mix, 1\\. Mix", "- dry, \\- dry", "<b>, \\<b\\>"})
+  @CsvSource({
+    "a*b, a\\*b", "_x_, \\_x\\_", "1. Mix, 1\\. Mix", "1.5 g, 1.5 g", "2) Rest, 2\\) Rest",
+    "- dry, \\- dry", "<b>, \\<b\\>"
+  })
   void markdownTakesNothingForItsOwn(String text, String written) {
     assertThat(CardMarkdown.plain(text)).isEqualTo(written);
   }
@@ -232,6 +240,72 @@ class CardTest {
     return (Map<String, Object>) CardJsonLd.of(card).get("nutrition");
   }
 
+  /** UAX 9: FSI and PDI isolate, RLM keeps the full stop at the end of its sentence. */
+  @Test
+  void textsFromRightToLeftMoveNothingBesideThem() {
+    Formula formula =
+        bun("خبز الترمس").withMethod(List.of("اخبز حتى 96 °C ثم برّد.")).withBake(
+            List.of(BakeSetting.named("bake").withRack(Optional.of("الأوسط"))));
+    bench.add(Bench.named(bench.find("lupin-flour").orElseThrow(), "طحين الترمس"));
+    Card card = card(formula, CardChoices.USUAL);
+    String page = CardHtml.of(card, CardChoices.Paper.A4);
+
+    assertThat(page)
+        .contains("<main dir=\"rtl\"", "<bdi>طحين الترمس</bdi>", "<bdi>120\u00a0g</bdi>")
+        .contains("حتى \u206696\u00a0°C\u2069 ثم", "<bdi>rack: الأوسط</bdi>");
+    assertThat(CardHtml.of(card(bun("Bun"), CardChoices.USUAL), CardChoices.Paper.A4))
+        .contains("<main dir=\"ltr\"");
+    for (String text :
+        List.of(CardMarkdown.of(card), CardText.of(card, CardText.LONG).text())) {
+      assertThat(text)
+          .contains("\u2068طحين الترمس\u2069", "حتى \u206696\u00a0°C\u2069 ثم برّد.\u200f");
+    }
+    assertThat(CardJsonLd.of(card).get("recipeIngredient").toString())
+        .contains("120 g طحين الترمس")
+        .doesNotContain("\u2068");
+  }
+
+  @Test
+  void whatIsUnknownIsLeftOutForProgramsAndNeverNought() {
+    Formula formula = Formula.named("Trial").withLines(
+        List.of(
+            Line.of("moss", "sea-moss", Amount.parse("2 handfuls")),
+            Line.of("powder", "powder", Amount.parse("50 g"))));
+    Map<String, Object> data = CardJsonLd.of(card(formula, CardChoices.USUAL));
+
+    assertThat(data).doesNotContainKeys("nutrition", "recipeYield", "cookTime", "description");
+    assertThat(data.get("recipeIngredient"))
+        .isEqualTo(List.of("2 handfuls sea-moss", "50 g powder"));
+    assertThat(data.toString()).doesNotContain("null", "NaN", "unknown g", " 0 ");
+    assertThat(CardJsonLd.of(card(Formula.named("Empty"), CardChoices.USUAL)))
+        .doesNotContainKey("recipeIngredient")
+        .containsKey("recipeInstructions");
+  }
+
+  @Test
+  void blankTextsLeaveNoEmptyPlaces() {
+    Formula formula =
+        bun("Bun")
+            .withDescription(Optional.of(" "))
+            .withStorage(Optional.of(""))
+            .withMethod(List.of("Mix.", "", " "));
+    Card card = card(formula, CardChoices.USUAL);
+
+    assertThat(card.description()).isEmpty();
+    assertThat(card.storage()).isEmpty();
+    assertThat(card.method()).containsExactly("Mix.");
+  }
+
+  @Test
+  void ouncesStandFirstAndTheKitchensMeasureSecond() {
+    CardChoices ounces =
+        new CardChoices(
+            CardChoices.Paper.A4, CardChoices.Masses.OUNCES, 1, Optional.empty(), List.of());
+
+    assertThat(card(bun("Bun"), ounces).ingredients().get(1).inOneLine())
+        .isEqualTo("1.76 oz (1 large) egg");
+  }
+
   @Test
   void theFormulasStorageStandsUnlessAnotherIsTyped() {
     Formula formula = bun("Bun").withStorage(Optional.of("Two days."));
@@ -242,7 +316,8 @@ class CardTest {
     assertThat(card(bun("Bun"), CardChoices.USUAL).storage()).isEmpty();
     assertThat(card(formula, CardChoices.USUAL).storage()).contains("Two days.");
     assertThat(card(formula, typed).storage()).contains("Freeze.");
-    assertThat(CardText.of(card(formula, typed), CardText.SHORT).text()).contains("STORAGE: Freeze.");
+    assertThat(CardText.of(card(formula, typed), CardText.SHORT).text())
+        .contains("STORAGE: Freeze.");
   }
 
   @ParameterizedTest

@@ -8,6 +8,7 @@ import io.ovenmark.formula.Yield;
 import io.ovenmark.measure.Quantity;
 import io.ovenmark.pantry.Allergen;
 import io.ovenmark.pantry.Food;
+import io.ovenmark.pantry.FoodEdit;
 import io.ovenmark.pantry.FoodKind;
 import io.ovenmark.pantry.Nutrient;
 import io.ovenmark.worksheet.BakedYield;
@@ -19,6 +20,7 @@ import io.ovenmark.worksheet.NetCarbohydrate;
 import io.ovenmark.worksheet.Policy;
 import io.ovenmark.worksheet.Worksheet;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -225,6 +227,7 @@ class LabelTest {
 
   @Test
   void transFatAndAddedSugarsAreBoundedByWhatTheyArePartOf() {
+    bench.forget("oil", Nutrient.TRANS_FAT).forget("oil", Nutrient.ADDED_SUGARS);
     Label label = Label.of(bench.sheet("water: 90 g", "oil: 10 g"), LabelTerms.USUAL);
 
     assertThat(label.amounts(Component.TRANS_FAT, Region.UNITED_STATES).get(Basis.DOUGH_100_G))
@@ -232,7 +235,88 @@ class LabelTest {
     assertThat(row(label, Region.UNITED_STATES, "added_sugars_g").declared(Basis.DOUGH_100_G))
         .hasValueSatisfying(zero -> assertThat(zero.text()).isEqualTo("0 g"));
     assertThat(row(label, Region.UNITED_STATES, "trans_fat_g").missing())
-        .containsExactly("Ovenmark keeps no figure of trans fat");
+        .containsExactly("trans fat is not known of oil");
+  }
+
+  @Test
+  void transFatAddedSugarsAndVitaminDCountAsTheFoodsStateThem() {
+    Food oil = bench.find("oil").orElseThrow();
+    oil = Bench.with(oil, Nutrient.TRANS_FAT, Quantity.known(2));
+    oil = Bench.with(oil, Nutrient.SUGARS, Quantity.known(8));
+    oil = Bench.with(oil, Nutrient.ADDED_SUGARS, Quantity.known(6));
+    bench.add(Bench.with(oil, Nutrient.VITAMIN_D, Quantity.known(7.5)));
+    Label label = Label.of(bench.sheet("water: 80 g", "oil: 20 g"), LabelTerms.USUAL);
+
+    assertThat(dough(label, Region.UNITED_STATES, "trans_fat_g")).isCloseTo(0.4, within(1e-9));
+    assertThat(dough(label, Region.UNITED_STATES, "added_sugars_g")).isCloseTo(1.2, within(1e-9));
+    assertThat(dough(label, Region.UNITED_STATES, "vitamin_d_ug")).isCloseTo(1.5, within(1e-9));
+    assertThat(row(label, Region.UNITED_STATES, "trans_fat_g").declared(Basis.DOUGH_100_G))
+        .hasValueSatisfying(figure -> assertThat(figure.text()).isEqualTo("0 g"));
+    assertThat(row(label, Region.UNITED_STATES, "added_sugars_g").declared(Basis.DOUGH_100_G))
+        .hasValueSatisfying(figure -> assertThat(figure.text()).isEqualTo("1 g"));
+    assertThat(row(label, Region.UNITED_STATES, "vitamin_d_ug").declared(Basis.DOUGH_100_G))
+        .hasValueSatisfying(figure -> assertThat(figure.text()).isEqualTo("1.5 µg"));
+  }
+
+  /** 21 CFR 101.62(c)(1) and (2), from memory and second hand; the Union's Annex. */
+  @Test
+  void claimsOfSaturatedFatRestOnTransFatWhereTheLawSaysSo() {
+    LabelTerms terms = LabelTerms.USUAL.withLoss(0).withReference(ReferenceAmount.read("50 g"));
+    bench.add(Bench.food("dough", FoodKind.DRY, 10, 10, 10, 7, 50, 400));
+    Map<Double, Verdict> free = Map.of(0.9, Verdict.MEETS, 1.0, Verdict.MISSES);
+    free.forEach(
+        (trans, expected) -> {
+          Food dough = bench.find("dough").orElseThrow();
+          bench.add(Bench.with(dough, Nutrient.TRANS_FAT, Quantity.known(trans)));
+          Label label =
+              Label.of(
+                  bench.sheet(Bench.formula(Yield.ofPieces(2), "dough: 100 g")), terms);
+          assertThat(verdict(label, Region.UNITED_STATES, "Saturated fat free"))
+              .isEqualTo(expected);
+          assertThat(verdict(label, Region.UNITED_STATES, "Low saturated fat"))
+              .isEqualTo(Verdict.MEETS);
+          assertThat(verdict(label, Region.EUROPEAN_UNION, "Low saturated fat"))
+              .isEqualTo(Verdict.MEETS);
+          assertThat(verdict(label, Region.EUROPEAN_UNION, "Saturated-fat-free"))
+              .isEqualTo(Verdict.MISSES);
+        });
+    bench.forget("dough", Nutrient.TRANS_FAT);
+    Label open = Label.of(bench.sheet(Bench.formula(Yield.ofPieces(2), "dough: 100 g")), terms);
+    assertThat(verdict(open, Region.UNITED_STATES, "Saturated fat free"))
+        .isEqualTo(Verdict.CANNOT_BE_TOLD);
+    assertThat(verdict(open, Region.EUROPEAN_UNION, "Low saturated fat"))
+        .isEqualTo(Verdict.CANNOT_BE_TOLD);
+  }
+
+  @Test
+  void namesFromRightToLeftDoNotTurnTheirNeighboursAround() {
+    String arabic = "طحينة السمسم";
+    Food dough = Bench.food("dough", FoodKind.DRY, 10, 10, 10, 7, 50, 400);
+    bench.add(
+        FoodEdit.of(Bench.with(dough, Nutrient.IRON, Quantity.UNKNOWN), "name", arabic));
+    bench.forget("oil", Nutrient.IRON);
+    Label label = Label.of(bench.sheet("dough: 50 g", "oil: 50 g"), LabelTerms.USUAL);
+
+    assertThat(row(label, Region.UNITED_STATES, "iron_mg").missing())
+        .containsExactly("iron is not known of \u2068" + arabic + "\u2069; oil");
+  }
+
+  @Test
+  void noFatMeansNoTransFatAndNoSugarsMeanNoneAdded() {
+    bench.add(Bench.food("powder", FoodKind.DRY, 10, 0, 80, 5, 5, 360));
+    bench
+        .forget("powder", Nutrient.SATURATED_FAT)
+        .forget("powder", Nutrient.TRANS_FAT)
+        .forget("powder", Nutrient.ADDED_SUGARS)
+        .forget("powder", Nutrient.VITAMIN_D);
+    Label label = Label.of(bench.sheet("powder: 100 g"), LabelTerms.USUAL);
+
+    for (Component none : List.of(Component.TRANS_FAT, Component.ADDED_SUGARS)) {
+      assertThat(label.amounts(none, Region.UNITED_STATES).get(Basis.DOUGH_100_G))
+          .isEqualTo(Quantity.ZERO);
+    }
+    assertThat(label.amounts(Component.VITAMIN_D, Region.UNITED_STATES).get(Basis.DOUGH_100_G))
+        .isEqualTo(Quantity.UNKNOWN);
   }
 
   @Test
@@ -344,6 +428,7 @@ class LabelTest {
   void aClaimIsSettledByBoundsWhereTheySuffice() {
     // 3.1 g fat in 100 g dough: no loss makes it less
     bench.add(Bench.food("dough", FoodKind.DRY, 10, 3.1, 10, 7, 50, 100));
+    bench.forget("dough", Nutrient.TRANS_FAT);
     Label label = Label.of(bench.sheet("dough: 100 g"), LabelTerms.USUAL);
 
     assertThat(verdict(label, Region.EUROPEAN_UNION, "Low fat")).isEqualTo(Verdict.MISSES);
