@@ -31,11 +31,6 @@ final class PicturePhotos {
     return whole(photo).map(whole -> fine(middle(whole, width, height), width, height));
   }
 
-  /** Whether a photo can be read. */
-  boolean has(Optional<StoryPhoto> photo) {
-    return photo.flatMap(this::whole).isPresent();
-  }
-
   private Optional<BufferedImage> whole(StoryPhoto photo) {
     SoftReference<BufferedImage> kept = read.get(photo.jpeg());
     BufferedImage whole = kept == null ? null : kept.get();

@@ -19,7 +19,7 @@ final class PictureText {
   private static final Pattern FIGURE_AND_UNIT =
       Pattern.compile(
           "([\\p{Nd}½¼¾][\\p{Nd}.,]*) (?="
-              + "(mm|cm|g|kg|mg|ml|kcal|kJ|min|h|oz|in|tsp|tbsp|cup|%|°C|°F)(?!\\p{L}))");
+              + "(mm|cm|g|kg|mg|ml|kcal|kJ|min|h|s|oz|in|tsp|tbsp|cup|%|°C|°F)(?!\\p{L}))");
   private static final char UNBREAKABLE = '\u00a0';
 
   /** Keeps a figure before its unit where the words run from right to left. */

@@ -46,12 +46,12 @@ final class StepPhoto {
       PictureText words = PictureText.of(why, TextStyle.quiet(34), wide - 40);
       canvas.textInMiddle(words, left + 20, upper + (high - words.height()) / 2);
     }
-    canvas.text(caption(step, photos, wide), left, upper + high + 8);
+    canvas.text(caption(step, wide), left, upper + high + 8);
   }
 
   /** The height of all of it. */
-  static double height(Story.Step step, PicturePhotos photos, int wide, int high) {
-    return MARK + high + 8 + caption(step, photos, wide).height();
+  static double height(Story.Step step, int wide, int high) {
+    return MARK + high + 8 + caption(step, wide).height();
   }
 
   /** A mark with the words that belong to it: which revision, and the day if that is wanted. */
@@ -78,11 +78,9 @@ final class StepPhoto {
     canvas.text(text, x + beside, middle - text.height() / 2);
   }
 
-  private static PictureText caption(Story.Step step, PicturePhotos photos, int wide) {
+  private static PictureText caption(Story.Step step, int wide) {
     String caption =
-        photos.has(step.photo())
-            ? step.photo().flatMap(StoryPhoto::caption).map(text -> " · " + text).orElse("")
-            : "";
+        step.photo().flatMap(StoryPhoto::caption).map(text -> " · " + text).orElse("");
     return PictureText.fitted(step.date() + caption, TextStyle.quiet(28), 26, wide, CAPTION);
   }
 }

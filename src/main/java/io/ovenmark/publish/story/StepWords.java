@@ -31,25 +31,39 @@ final class StepWords {
     return address.matches() ? "revision " + address.group(2) : step.address();
   }
 
-  /** All that the picture shows. */
-  static String alternative(Story story, Story.Step step) {
+  /**
+   * All that a picture shows.
+   *
+   * @param part which of its pictures, from 1
+   * @param parts how many there are
+   * @param seenFirst whether the first of two says what was seen
+   */
+  static String alternative(
+      Story story, Story.Step step, int part, int parts, boolean seenFirst) {
     StringBuilder words = new StringBuilder();
     words
         .append("Step ")
         .append(step.number())
         .append(" of ")
         .append(story.steps().size())
+        .append(parts > 1 ? ", " + part + " of " + parts : "")
         .append(": ")
         .append(PictureWords.ended(step.heading()));
-    step.words().ifPresent(text -> words.append(' ').append(PictureWords.ended(text)));
-    story.before(step).ifPresent(earlier -> words.append(shown("Before", earlier)));
-    words.append(shown(step.number() == 1 ? "At the start" : "After", step));
-    step.move()
-        .map(move -> PictureWords.ended(PictureWords.capital(move.inOneLine())))
-        .ifPresent(text -> words.append(' ').append(text));
-    said(words, "What changed", step.changed());
-    step.credit().ifPresent(text -> words.append(' ').append(PictureWords.ended(text)));
-    said(words, "What was seen", step.seen());
+    if (part == 1) {
+      step.words().ifPresent(text -> words.append(' ').append(PictureWords.ended(text)));
+      story.before(step).ifPresent(earlier -> words.append(shown("Before", earlier)));
+      words.append(shown(step.number() == 1 ? "At the start" : "After", step));
+      step.move()
+          .map(move -> PictureWords.ended(PictureWords.capital(move.inOneLine())))
+          .ifPresent(text -> words.append(' ').append(text));
+    }
+    if (part == parts) {
+      said(words, "What changed", step.changed());
+      step.credit().ifPresent(text -> words.append(' ').append(PictureWords.ended(text)));
+    }
+    if (parts == 1 || seenFirst == (part == 1)) {
+      said(words, "What was seen", step.seen());
+    }
     return words.toString();
   }
 

@@ -8,9 +8,10 @@ import java.util.function.IntConsumer;
 
 /**
  * A story as pictures for a video, {@value #WIDTH} × {@value #HEIGHT}: a title, one for each step
- * with before and after, the ways of the key figures, and at last the macros of a piece with
- * allergens and cautions. What must be read stays clear of the outer twentieth of each edge. Each
- * is a PNG file that carries its description; the same story gives the same files.
+ * with before and after (two when it has many words), the ways of the key figures, and at last the
+ * macros of a piece with allergens and cautions. What must be read stays clear of the outer
+ * twentieth of each edge. Each is a PNG file that carries its description; the same story gives the
+ * same files.
  *
  * <pre>{@code
  * StoryPictures.of(story).get(0).name()    → 01-title.png
@@ -123,11 +124,17 @@ public final class StoryPictures {
             TitlePicture.alternative(story),
             canvas -> TitlePicture.draw(canvas, story, photos)));
     for (Story.Step step : story.steps()) {
-      planned.add(
-          new Planned(
-              "step",
-              StepWords.alternative(story, step),
-              canvas -> new StepPicture(story, step, photos).draw(canvas)));
+      StepPicture picture = new StepPicture(story, step, photos);
+      int parts = picture.parts();
+      boolean seenFirst = parts > 1 && picture.seenFirst();
+      for (int part = 1; part <= parts; part++) {
+        int number = part;
+        planned.add(
+            new Planned(
+                "step",
+                StepWords.alternative(story, step, part, parts, seenFirst),
+                canvas -> picture.draw(canvas, number, parts)));
+      }
     }
     for (ArcPicture arcs : ArcPicture.of(story)) {
       planned.add(new Planned("figures", arcs.alternative(), arcs::draw));

@@ -312,14 +312,49 @@ class StoryPicturesTest {
     Story.Step second =
         StoryByHand.step(2, Optional.empty(), Optional.of(StoryByHand.photo("Two buns")));
 
-    assertThat(words(ofSteps(first), 1)).contains("No photo that can be read.");
+    assertThat(words(ofSteps(first), 1)).contains("This photo cannot be read");
     assertThat(words(ofSteps(first, second), 2)).contains("This photo cannot be read");
   }
 
   @Test
+  void aStepOfManyWordsTellsThemOnASecondPicture() {
+    Story.Step first = StoryByHand.step(1, Optional.empty(), Optional.empty());
+    List<String> changed =
+        IntStream.rangeClosed(1, 12).mapToObj(n -> "Seed " + n + " 12 g → 14 g.").toList();
+    Story.Step second =
+        StoryByHand.step(
+            2,
+            "Everything at once",
+            Optional.of("We should not have."),
+            changed,
+            Optional.of(StoryByHand.HEIGHT),
+            Optional.of(StoryByHand.photo("Two buns")));
+    Story story = ofSteps(first, second);
+
+    assertThat(StoryPictures.outline(story))
+        .extracting(StoryFile::name)
+        .containsExactly(
+            "01-title.png", "02-step.png", "03-step.png", "04-step.png", "05-card.png");
+    assertThat(words(story, 2))
+        .contains("Step 2 of 2 · 1 of 2", "+7 mm", "We should not have.")
+        .contains("What was seen", "Gummy crumb, wet line.")
+        .doesNotContain("What changed");
+    assertThat(words(story, 3))
+        .contains(changed)
+        .contains("Step 2 of 2 · 2 of 2", "Before · revision 1")
+        .doesNotContain("Gummy crumb", TextColumn.GOES_ON);
+    assertThat(StoryPictures.outline(story).get(2).alternative())
+        .startsWith("Step 2 of 2, 1 of 2: Everything at once.")
+        .contains("Two buns.", "Gummy crumb, wet line.");
+    assertThat(StoryPictures.outline(story).get(3).alternative())
+        .contains(changed)
+        .doesNotContain("Gummy crumb");
+  }
+
+  @Test
   void whatDoesNotFitSaysThatItGoesOn() {
-    assertThat(words(StoryByHand.full(), 2)).contains(TextColumn.GOES_ON);
-    assertThat(StoryPictures.outline(StoryByHand.full()).get(2).alternative())
+    assertThat(words(StoryByHand.full(), 3)).contains(TextColumn.GOES_ON);
+    assertThat(StoryPictures.outline(StoryByHand.full()).get(3).alternative())
         .contains("Seed number 30 12 g → 14 g.")
         .doesNotContain(TextColumn.GOES_ON);
   }
