@@ -62,7 +62,7 @@ public final class StoryPictures {
   /**
    * How many there are; none is drawn.
    *
-   * @param story a story with at least one step
+   * @param story as in {@link #outline}
    * @return the number
    */
   public static int count(Story story) {
@@ -72,7 +72,8 @@ public final class StoryPictures {
   /**
    * Their names and what they show; none is drawn.
    *
-   * @param story a story with at least one step
+   * @param story a story with at least one step, and with its photos, though their bytes are not
+   *     looked at: a photo without bytes will do
    * @return files without content, in the order in which they are shown
    */
   public static List<StoryFile> outline(Story story) {

@@ -2,6 +2,7 @@ package io.ovenmark.publish.story;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import io.ovenmark.publish.card.Card;
 import java.awt.Rectangle;
@@ -59,6 +60,23 @@ class StoryPicturesTest {
             "05-figures.png",
             "06-card.png");
     assertThat(StoryPictures.count(story)).isEqualTo(6);
+  }
+
+  @Test
+  void theOutlineDoesNotLookAtThePhotosBytes() {
+    List<StoryFile> withBytes = StoryPictures.outline(ofPhotos(StoryByHand.jpeg(400, 300)));
+    List<StoryFile> without = StoryPictures.outline(ofPhotos(new byte[0]));
+
+    assertThat(without).extracting(StoryFile::name, StoryFile::alternative).isEqualTo(
+        withBytes.stream().map(file -> tuple(file.name(), file.alternative())).toList());
+  }
+
+  private static Story ofPhotos(byte[] jpeg) {
+    Optional<StoryPhoto> photo =
+        Optional.of(new StoryPhoto(jpeg, "Two buns", Optional.of("Pieces a and b")));
+    return ofSteps(
+        StoryByHand.step(1, Optional.empty(), photo),
+        StoryByHand.step(2, Optional.of(StoryByHand.HEIGHT), photo));
   }
 
   @Test
