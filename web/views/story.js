@@ -1,5 +1,5 @@
-// The story of a line of history: which revisions it tells of, the author's words, how it looks, and
-// its files. What is chosen is looked at while it is typed, kept in this browser, and kept in the
+// The story of a line of history: which revisions it tells of, the author's words, how it looks,
+// and its files. What is chosen is looked at while it is typed, kept in this browser, and kept in the
 // notebook on request.
 
 import {html, nothing} from "/lib/lit-html/lit-html.js";
@@ -360,7 +360,10 @@ function figures(data, tools) {
           id: "story-figure-more",
           label: "Add a figure",
           value: "",
-          options: [["", "Choose…"], ...free.map((each) => [each.key, `${each.label}, ${each.group}`])],
+          options: [
+            ["", "Choose…"],
+            ...free.map((each) => [each.key, `${each.label}, ${each.group}`]),
+          ],
           chosen: (key) => key && set([...chosen, key]),
         })
       : nothing}

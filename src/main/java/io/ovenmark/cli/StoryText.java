@@ -9,11 +9,7 @@ final class StoryText {
   static void print(StoryViews.StorySheet sheet, Output out) {
     out.line(sheet.title());
     out.line(sheet.span());
-    out.wrapped(
-        sheet.proposed()
-            ? "These are the bakes that taught something; choose others with --steps."
-            : sheet.kept() ? "As it is kept in the notebook." : "As chosen here; keep it with --keep.",
-        "");
+    out.wrapped(status(sheet), "");
     int number = 1;
     for (StoryViews.StepView step : sheet.steps()) {
       out.blank();
@@ -38,5 +34,14 @@ final class StoryText {
     }
     out.heading("At the end: the card of " + sheet.card());
     sheet.cautions().forEach(text -> out.wrapped("  " + text, "    "));
+  }
+
+  private static String status(StoryViews.StorySheet sheet) {
+    if (sheet.proposed()) {
+      return "These are the bakes that taught something; choose others with --steps.";
+    }
+    return sheet.kept()
+        ? "As the notebook keeps it."
+        : "As chosen here; keep it with --keep.";
   }
 }

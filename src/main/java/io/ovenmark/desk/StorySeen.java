@@ -91,7 +91,9 @@ final class StorySeen {
   private static List<String> verdicts(List<Piece> pieces) {
     Set<String> said = new LinkedHashSet<>();
     for (Piece piece : pieces) {
-      piece.verdict().ifPresent(text -> said.add("“" + text.strip() + "” (piece " + piece.id() + ")"));
+      piece
+          .verdict()
+          .ifPresent(text -> said.add("“" + text.strip() + "” (piece " + piece.id() + ")"));
     }
     return said.stream().limit(MOST_VERDICTS).toList();
   }

@@ -31,7 +31,7 @@ final class StorySheetMaker {
     return new StoryViews.StorySheet(
         line.line().line(),
         story.name(),
-        kept.isPresent(),
+        kept.filter(found -> found.plan().equals(plan)).isPresent(),
         kept.map(Stories.Kept::content).orElse(null),
         plan.steps().isEmpty(),
         plan(plan),

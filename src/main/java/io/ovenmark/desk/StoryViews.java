@@ -11,7 +11,7 @@ public final class StoryViews {
    *
    * @param address the line, such as {@code seeded-lupin-bun/egg-free}
    * @param name the formula's name
-   * @param kept whether the notebook keeps a story of it
+   * @param kept whether these very choices are what the notebook keeps
    * @param base what a change of it is based on, or null when none is kept
    * @param proposed whether the steps are those that are proposed, none having been chosen
    * @param plan what was chosen
@@ -24,7 +24,7 @@ public final class StoryViews {
    * @param photos the pictures that could be chosen
    * @param card address of the revision whose card ends it
    * @param cautions what the card says to mind
-   * @param markdown the story as Markdown, without the photos that lie beside it
+   * @param markdown the story as Markdown, which names the photos that lie beside it
    * @param pictures the pictures for a video
    */
   public record StorySheet(

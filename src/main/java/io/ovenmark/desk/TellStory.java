@@ -300,7 +300,13 @@ public final class TellStory {
         told.credit(),
         told.seen(),
         told.moves().stream().findFirst(),
-        withPictures ? told.photo().flatMap(photo -> picture(told, photo)) : Optional.empty());
+        told.photo()
+            .flatMap(photo -> withPictures ? picture(told, photo) : Optional.of(named(photo))));
+  }
+
+  /** What is said of a photo, for a story that is told without its bytes. */
+  private static StoryPhoto named(Photo photo) {
+    return new StoryPhoto(new byte[0], alternative(photo), photo.caption());
   }
 
   /** A picture that nobody chose and that cannot be read is left out. */

@@ -55,7 +55,7 @@ class StoryCommandTest {
         .startsWith("A bun without wheat\n")
         .contains("1. Too dry", "“It cracked.”", "“It stands.”");
     assertThat(bench.must("story", "seeded-lupin-bun").out())
-        .contains("As it is kept in the notebook.")
+        .contains("As the notebook keeps it.")
         .doesNotContain("It cracked.");
     assertThat(bench.must("story", "seeded-lupin-bun", "--proposed").out())
         .contains("A bun without wheat")

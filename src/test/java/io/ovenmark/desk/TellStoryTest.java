@@ -73,7 +73,8 @@ class TellStoryTest {
     assertThat(first.heading()).isEqualTo("Wetter");
     assertThat(first.seen())
         .anyMatch(text -> text.startsWith("2 pieces in 1 bake, up to 39 mm high"))
-        .contains("Good: good oven spring (1 of 2).", "To mend: dark base (1 of 2), dense (1 of 2).");
+        .contains(
+            "Good: good oven spring (1 of 2).", "To mend: dark base (1 of 2), dense (1 of 2).");
     assertThat(second.changed()).singleElement().asString().contains("esame seeds", "30 g");
     assertThat(second.move().figure()).isEqualTo("best_height_mm");
     assertThat(second.move().differenceText()).isEqualTo("+8 mm");
@@ -175,7 +176,8 @@ class TellStoryTest {
 
     assertThat(kept.kept()).isTrue();
     assertThat(kept.base()).isEqualTo(bench.fixture().git("rev-parse", "main:" + FILE).strip());
-    assertThat(bench.fixture().git("log", "-1", "--format=%s")).startsWith("Story: seeded-lupin-bun");
+    assertThat(bench.fixture().git("log", "-1", "--format=%s"))
+        .startsWith("Story: seeded-lupin-bun");
     assertThat(bench.fixture().onDisk(FILE)).contains("\"revision\": 3");
     assertThat(tell.plan(BUN)).isEqualTo(plan);
 

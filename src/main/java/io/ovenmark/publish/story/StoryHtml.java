@@ -55,6 +55,10 @@ import java.util.Locale;
 public final class StoryHtml {
   private static final String STYLE = ownStyle();
 
+  private static final String WAYS =
+      "Numbers below are revisions. Filled dots are told of here, small hollow ones lie between; a"
+          + " dashed line leads over what was not measured or is not known.";
+
   private StoryHtml() {}
 
   /**
@@ -163,8 +167,7 @@ public final class StoryHtml {
     return section(
         attrs(".ways"),
         h2("How the figures went"),
-        p("Numbers below are revisions. Filled dots are told of here, small hollow ones lie"
-            + " between; a dashed line leads over what was not measured or is not known.").withClass("quiet"),
+        p(WAYS).withClass("quiet"),
         div(
             attrs(".arcs"),
             each(
