@@ -93,7 +93,7 @@ final class StorySeen {
     for (Piece piece : pieces) {
       piece
           .verdict()
-          .ifPresent(text -> said.add("“" + text.strip() + "” (piece " + piece.id() + ")"));
+          .ifPresent(text -> said.add("Piece " + piece.id() + ": “" + text.strip() + "”"));
     }
     return said.stream().limit(MOST_VERDICTS).toList();
   }
