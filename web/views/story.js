@@ -1,15 +1,15 @@
 // The story of a line of history: which revisions it tells of, the author's words, how it looks,
-// and its files. What is chosen is looked at while it is typed, kept in this browser, and kept in the
-// notebook on request.
+// and its files. What is chosen is looked at while it is typed, kept in this browser, and kept in
+// the notebook on request.
 
 import {html, nothing} from "/lib/lit-html/lit-html.js";
 import * as api from "/api.js";
 import {order} from "/api.js";
 import {formulaPage, parse} from "/address.js";
 import {count} from "/format.js";
-import {choiceField, textArea, textField, tickField} from "/parts/fields.js";
 import {drop, forget, keep, kept, keptElsewhere} from "/parts/kept.js";
 import {notice} from "/parts/notices.js";
+import {storyFigures, storyText} from "/parts/story-form.js";
 import {storySteps} from "/parts/story-steps.js";
 import {refused} from "/views/failure.js";
 
@@ -64,8 +64,8 @@ export const storyView = {
       ${left(data, tools)}
       <div class="story-columns">
         <form class="story-choices" @submit=${(event) => save(event, data, tools)}>
-          ${saving(data, tools)} ${general(data, tools)} ${storySteps(data, changed(data, tools))}
-          ${figures(data, tools)}
+          ${saving(data, tools)} ${storyText(data, changed(data, tools))}
+          ${storySteps(data, changed(data, tools))} ${storyFigures(data, changed(data, tools))}
         </form>
         <section class="story-preview" aria-labelledby="story-preview-title">
           <h2 id="story-preview-title">Preview</h2>
@@ -295,84 +295,6 @@ function left(data, tools) {
       Throw them away
     </button>
   </p>`;
-}
-
-function general(data, tools) {
-  const {plan, story} = data;
-  const type = (key) => (value) =>
-    changed(data, tools)((each) => {
-      each[key] = value;
-    }, true);
-  return html`${textField({
-      id: "story-title",
-      label: "Title",
-      value: plan.title,
-      placeholder: story.name,
-      typed: type("title"),
-    })}
-    ${textField({
-      id: "story-by",
-      label: "Told by",
-      hint: "Left empty, nobody is named.",
-      value: plan.by,
-      typed: type("by"),
-    })}
-    ${textArea({
-      id: "story-opening",
-      label: "Opening",
-      hint: "Why this formula, and for whom.",
-      rows: 3,
-      value: plan.opening,
-      typed: type("opening"),
-    })}
-    ${textArea({
-      id: "story-closing",
-      label: "Closing",
-      hint: "What you would say at the end, before the formula.",
-      rows: 3,
-      value: plan.closing,
-      typed: type("closing"),
-    })}`;
-}
-
-function figures(data, tools) {
-  const {plan, story} = data;
-  const shown = story.arcs.map((arc) => arc.figure);
-  const chosen = plan.figures.length > 0 ? plan.figures : shown;
-  const label = (key) => story.figures.find((each) => each.key === key)?.label ?? key;
-  const set = (next) =>
-    changed(data, tools)((each) => {
-      each.figures = next;
-    });
-  const free = story.figures.filter((each) => !chosen.includes(each.key));
-  return html`<fieldset class="form-part story-figures">
-    <legend>Figures whose way is drawn</legend>
-    ${chosen.map((key) =>
-      tickField({
-        id: `story-figure-${key}`,
-        label: label(key),
-        value: true,
-        ticked: () => set(chosen.filter((each) => each !== key)),
-      }),
-    )}
-    ${chosen.length < 6
-      ? choiceField({
-          id: "story-figure-more",
-          label: "Add a figure",
-          value: "",
-          options: [
-            ["", "Choose…"],
-            ...free.map((each) => [each.key, `${each.label}, ${each.group}`]),
-          ],
-          chosen: (key) => key && set([...chosen, key]),
-        })
-      : nothing}
-    ${plan.figures.length > 0
-      ? html`<button type="button" class="plain" @click=${() => set([])}>
-          The usual figures again
-        </button>`
-      : nothing}
-  </fieldset>`;
 }
 
 function pictures(data) {

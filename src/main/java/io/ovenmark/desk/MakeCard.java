@@ -2,13 +2,12 @@ package io.ovenmark.desk;
 
 import io.ovenmark.bake.Bake;
 import io.ovenmark.bake.Photo;
-import io.ovenmark.bake.Piece;
 import io.ovenmark.measure.Quoting;
 import io.ovenmark.measure.ShownUnits;
 import io.ovenmark.notebook.Address;
+import io.ovenmark.notebook.KeptPhoto;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.Revision;
-import io.ovenmark.photo.Thumbnail;
 import io.ovenmark.publish.card.Card;
 import io.ovenmark.publish.card.CardChoices;
 import io.ovenmark.publish.card.CardHtml;
@@ -19,7 +18,6 @@ import io.ovenmark.publish.card.CardPhoto;
 import io.ovenmark.publish.card.CardText;
 import io.ovenmark.publish.card.KitchenMeasure;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,11 +29,6 @@ import java.util.Optional;
  * }</pre>
  */
 public final class MakeCard {
-  /** Wide enough for print at 62 mm height; small enough to be sent. */
-  private static final int PHOTO_WIDTH = 1200;
-
-  private static final String NO_PHOTO = "none";
-
   private final Desk desk;
 
   private record Made(
@@ -75,7 +68,9 @@ public final class MakeCard {
         made.photo().map(Photo::file).orElse(null),
         made.bakes().stream()
             .flatMap(bake -> bake.photos().stream())
-            .map(photo -> new CardViews.PhotoChoice(photo.file(), alternative(photo)))
+            .map(
+                photo ->
+                    new CardViews.PhotoChoice(photo.file(), PublishedPhotos.alternative(photo)))
             .toList(),
         card.ingredients().stream()
             .map(
@@ -222,38 +217,9 @@ public final class MakeCard {
   }
 
   private static Optional<Photo> photo(CardOrder order, List<Bake> all, List<Bake> own) {
-    String wanted = order.photo() == null ? "" : order.photo().strip();
-    if (wanted.equals(NO_PHOTO)) {
-      return Optional.empty();
-    }
-    if (!wanted.isEmpty()) {
-      return Optional.of(
-          all.stream()
-              .flatMap(bake -> bake.photos().stream())
-              .filter(photo -> photo.file().equals(wanted))
-              .findFirst()
-              .orElseThrow(
-                  () ->
-                      new Refusal(
-                          Refusal.Reason.NOT_FOUND,
-                          "photo",
-                          "No bake of this formula has the photo " + Quoting.quote(wanted) + ".",
-                          "Name one as its bake does, or \"none\".")));
-    }
-    return own.stream()
-        .filter(bake -> !bake.photos().isEmpty())
-        .max(Comparator.comparingDouble(MakeCard::liking).thenComparing(Bake::id))
-        .map(bake -> bake.photos().get(0));
-  }
-
-  /** Mean of all tasters' liking; below every liking when nobody tasted. */
-  private static double liking(Bake bake) {
-    return bake.pieces().stream()
-        .map(Piece::liking)
-        .flatMap(List::stream)
-        .mapToDouble(Double::doubleValue)
-        .average()
-        .orElse(0);
+    Optional<String> wanted =
+        Optional.ofNullable(order.photo()).map(String::strip).filter(text -> !text.isEmpty());
+    return PublishedPhotos.choose(wanted, all, own, "photo");
   }
 
   /** A picture that nobody chose and that cannot be read is left out. */
@@ -269,21 +235,8 @@ public final class MakeCard {
   }
 
   private CardPhoto picture(Address address, Photo photo) {
-    byte[] bytes =
-        desk.notebook()
-            .photo(address.formula(), photo.file())
-            .orElseThrow(
-                () ->
-                    new Refusal(
-                        Refusal.Reason.NOT_FOUND,
-                        photo.file(),
-                        "The photo is not in the notebook.",
-                        "Choose another one, or \"none\"."));
-    byte[] smaller = Asked.read(photo.file(), () -> Thumbnail.of(bytes, PHOTO_WIDTH));
-    return new CardPhoto(smaller, alternative(photo));
-  }
-
-  private static String alternative(Photo photo) {
-    return photo.alternative().or(photo::caption).orElse("Photo of the bake");
+    KeptPhoto kept = PublishedPhotos.kept(desk.notebook(), address.formula(), photo);
+    return new CardPhoto(
+        PublishedPhotos.smaller(photo, kept), PublishedPhotos.alternative(photo));
   }
 }

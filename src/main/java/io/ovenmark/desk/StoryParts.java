@@ -1,8 +1,6 @@
 package io.ovenmark.desk;
 
-import io.ovenmark.bake.Bake;
 import io.ovenmark.bake.Photo;
-import io.ovenmark.bake.Piece;
 import io.ovenmark.compare.Comparison;
 import io.ovenmark.compare.Confounding;
 import io.ovenmark.compare.Outcomes;
@@ -10,15 +8,12 @@ import io.ovenmark.compare.Side;
 import io.ovenmark.goal.Goal;
 import io.ovenmark.goal.Limit;
 import io.ovenmark.measure.Quantity;
-import io.ovenmark.measure.Quoting;
-import io.ovenmark.notebook.Refusal;
 import io.ovenmark.publish.story.Arc;
 import io.ovenmark.publish.story.Lesson;
 import io.ovenmark.publish.story.Move;
 import io.ovenmark.story.StoryPlan;
 import io.ovenmark.worksheet.Worksheet;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -176,37 +171,8 @@ final class StoryParts {
   }
 
   private Optional<Photo> photo(StoryPlan.Step step, StoryLine.Stop stop) {
-    if (step.photo().isEmpty()) {
-      return stop.bakes().stream()
-          .filter(bake -> !bake.photos().isEmpty())
-          .max(Comparator.comparingDouble(StoryParts::liking).thenComparing(Bake::id))
-          .map(bake -> bake.photos().get(0));
-    }
-    String wanted = step.photo().get();
-    if (wanted.equals(StoryPlan.NO_PHOTO)) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        line.all().stream()
-            .flatMap(bake -> bake.photos().stream())
-            .filter(photo -> photo.file().equals(wanted))
-            .findFirst()
-            .orElseThrow(
-                () ->
-                    new Refusal(
-                        Refusal.Reason.NOT_FOUND,
-                        "photo of revision " + step.revision(),
-                        "No bake of this formula has the photo " + Quoting.quote(wanted) + ".",
-                        "Name one as its bake does, or \"none\".")));
-  }
-
-  private static double liking(Bake bake) {
-    return bake.pieces().stream()
-        .map(Piece::liking)
-        .flatMap(List::stream)
-        .mapToDouble(Double::doubleValue)
-        .average()
-        .orElse(0);
+    return PublishedPhotos.choose(
+        step.photo(), line.all(), stop.bakes(), "photo of revision " + step.revision());
   }
 
   /** The figures whose way could be drawn. */

@@ -45,7 +45,7 @@ final class StorySheetMaker {
             .toList(),
         line.all().stream()
             .flatMap(bake -> bake.photos().stream())
-            .map(photo -> new CardViews.PhotoChoice(photo.file(), TellStory.alternative(photo)))
+            .map(photo -> new CardViews.PhotoChoice(photo.file(), PublishedPhotos.alternative(photo)))
             .toList(),
         story.card().address(),
         story.card().cautions(),
@@ -88,7 +88,7 @@ final class StorySheetMaker {
         moves.stream().findFirst().orElse(null),
         moves,
         told.photo().map(Photo::file).orElse(null),
-        told.photo().map(TellStory::alternative).orElse(null));
+        told.photo().map(PublishedPhotos::alternative).orElse(null));
   }
 
   private static StoryViews.MoveView move(Move move) {

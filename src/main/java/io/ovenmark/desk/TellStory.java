@@ -10,7 +10,6 @@ import io.ovenmark.notebook.By;
 import io.ovenmark.notebook.KeptPhoto;
 import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.Stories;
-import io.ovenmark.photo.Thumbnail;
 import io.ovenmark.publish.card.Card;
 import io.ovenmark.publish.story.Lesson;
 import io.ovenmark.publish.story.Story;
@@ -39,7 +38,6 @@ import java.util.Optional;
  * }</pre>
  */
 public final class TellStory {
-  private static final int PHOTO_WIDTH = 1200;
   private static final int KEPT_PHOTOS = 60;
   private static final String ALTERNATIVES = "what-they-show.txt";
 
@@ -306,38 +304,24 @@ public final class TellStory {
 
   /** What is said of a photo, for a story that is told without its bytes. */
   private static StoryPhoto named(Photo photo) {
-    return new StoryPhoto(new byte[0], alternative(photo), photo.caption());
+    return new StoryPhoto(new byte[0], PublishedPhotos.alternative(photo), photo.caption());
   }
 
   /** A picture that nobody chose and that cannot be read is left out. */
   private Optional<StoryPhoto> picture(StoryParts.Told told, Photo photo) {
     String formula = told.stop().address().formula();
     try {
-      KeptPhoto kept =
-          desk.notebook()
-              .keptPhoto(formula, photo.file())
-              .orElseThrow(
-                  () ->
-                      new Refusal(
-                          Refusal.Reason.NOT_FOUND,
-                          photo.file(),
-                          "The photo is not in the notebook.",
-                          "Choose another one, or \"none\"."));
+      KeptPhoto kept = PublishedPhotos.kept(desk.notebook(), formula, photo);
       byte[] smaller =
           photos.computeIfAbsent(
-              kept.id().hex(),
-              blob -> Asked.read(photo.file(), () -> Thumbnail.of(kept.bytes(), PHOTO_WIDTH)));
-      return Optional.of(new StoryPhoto(smaller, alternative(photo), photo.caption()));
+              kept.id().hex(), id -> PublishedPhotos.smaller(photo, kept));
+      return Optional.of(new StoryPhoto(smaller, PublishedPhotos.alternative(photo), photo.caption()));
     } catch (Refusal refusal) {
       if (told.chosen().photo().isEmpty()) {
         return Optional.empty();
       }
       throw refusal;
     }
-  }
-
-  static String alternative(Photo photo) {
-    return photo.alternative().or(photo::caption).orElse("Photo of the bake");
   }
 
   private static Map<String, byte[]> photoShelf() {
