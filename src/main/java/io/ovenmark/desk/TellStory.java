@@ -195,16 +195,15 @@ public final class TellStory {
    * @throws Refusal as {@link #call} does, and when there are fewer
    */
   public StoryFile picture(StoryPlan plan, int number) {
-    Story story = make(plan, true).story();
-    int count = StoryPictures.count(story);
-    if (number < 1 || number > count) {
+    try {
+      return StoryPictures.one(make(plan, true).story(), number - 1);
+    } catch (IndexOutOfBoundsException e) {
       throw new Refusal(
           Refusal.Reason.NOT_FOUND,
           "picture " + number,
           "The story has no picture " + number + ".",
-          "Its pictures are 1 to " + count + ".");
+          "Reload its page: it lists them.");
     }
-    return StoryPictures.one(story, number - 1);
   }
 
   /**
