@@ -9,6 +9,7 @@ import {formulaPage, parse} from "/address.js";
 import {count} from "/format.js";
 import {drop, forget, keep, kept, keptElsewhere} from "/parts/kept.js";
 import {notice} from "/parts/notices.js";
+import {preferences} from "/preferences.js";
 import {storyFigures, storyText} from "/parts/story-form.js";
 import {storySteps} from "/parts/story-steps.js";
 import {refused} from "/views/failure.js";
@@ -50,6 +51,7 @@ export const storyView = {
   },
 
   draw: (data, place, tools) => {
+    inPreferredUnits(data, tools);
     const {story} = data;
     return html`<article class="page story-page">
       <h1>Story: ${story.name}</h1>
@@ -172,6 +174,16 @@ async function look(data, tools) {
     data.failure = api.expected(thrown);
   }
   tools.redraw();
+}
+
+// Sentences are in the reader's units: when others are preferred, the story is looked at again.
+function inPreferredUnits(data, tools) {
+  const {mass, temperature} = preferences();
+  const units = `${mass} ${temperature}`;
+  if (data.units && data.units !== units) {
+    setTimeout(() => look(data, tools));
+  }
+  data.units = units;
 }
 
 async function save(event, data, tools) {

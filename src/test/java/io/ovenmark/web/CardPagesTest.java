@@ -3,6 +3,7 @@ package io.ovenmark.web;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.Download;
 import com.microsoft.playwright.FrameLocator;
 import com.microsoft.playwright.options.ColorScheme;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -36,6 +37,9 @@ class CardPagesTest {
       visit.settled();
       frame.locator("li:text('local food codes. Use a probe.')").waitFor();
       assertThat(visit.at("#card-more").inputValue()).isEqualTo("Ask each guest.");
+      Download page =
+          visit.page().waitForDownload(() -> visit.at("a:text-is('Download the page')").click());
+      assertThat(page.suggestedFilename()).isEqualTo("seeded-lupin-bun-5.html");
       visit.at("input[value=json_ld]").check();
       assertThat(visit.at(".card-text").innerText()).contains("\"@type\": \"Recipe\"");
       visit.at("input[value=short]").check();

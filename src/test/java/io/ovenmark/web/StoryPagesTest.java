@@ -117,6 +117,18 @@ class StoryPagesTest {
   }
 
   @Test
+  void sentencesFollowThePreferredUnits(Browser browser) {
+    try (Visit visit = Visit.on(bench.viewer(), browser, Visit.DESK)) {
+      visit.to("/story/seeded-lupin-bun");
+      FrameLocator frame = visit.page().frameLocator(".story-frame");
+      assertThat(frame.locator(".steps")).containsText("Lupin flour down 140 g");
+      visit.page().evaluate("import('/preferences.js').then(m => m.prefer({mass: 'oz'}))");
+      assertThat(frame.locator(".steps")).containsText("Lupin flour down 4.94 oz");
+      assertThat(visit.at(".story-saving")).containsText("Not kept yet");
+    }
+  }
+
+  @Test
   void whoeverKeepsOverAnotherOnesStoryIsToldAndLosesNothing(Browser browser) {
     try (Visit visit = Visit.on(bench.viewer(), browser, Visit.DESK)) {
       visit.to("/story/sesame-crispbread");
