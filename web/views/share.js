@@ -13,7 +13,7 @@ export const shareView = {
       reference: query.get("reference") !== "false",
       emails: query.get("emails") === "true",
       prices: query.get("prices") === "true",
-      others: query.get("others") !== "false",
+      others: query.get("others") === "true",
     };
     if (query.get("variant")) {
       chosen.variant = query.get("variant");

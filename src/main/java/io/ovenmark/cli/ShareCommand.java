@@ -30,7 +30,7 @@ import picocli.CommandLine.Parameters;
     footer = {
       "  ovenmark share seeded-lupin-bun --look",
       "  ovenmark share seeded-lupin-bun lupin-bun.bundle",
-      "  ovenmark share seeded-lupin-bun/egg-free egg-free.bundle --only-my-notes"
+      "  ovenmark share seeded-lupin-bun/egg-free egg-free.bundle --with-others-notes"
     })
 final class ShareCommand extends WritingCommand {
   @Parameters(
@@ -63,10 +63,10 @@ final class ShareCommand extends WritingCommand {
   private boolean withPrices;
 
   @Option(
-      names = "--only-my-notes",
+      names = "--with-others-notes",
       description =
-          "Leave out notes of revisions and bakes that others than you wrote; what changed stays.")
-  private boolean onlyMyNotes;
+          "Keep notes of revisions and bakes that others than you wrote. Ask them first.")
+  private boolean withOthersNotes;
 
   @Override
   ExitCode run(Desk desk) {
@@ -77,7 +77,7 @@ final class ShareCommand extends WritingCommand {
     String slug = address.formula();
     ShareFormula.Choice choice =
         new ShareFormula.Choice(
-            address.variant(), !withoutReference, withEmails, withPrices, !onlyMyNotes);
+            address.variant(), !withoutReference, withEmails, withPrices, withOthersNotes);
     ShareFormula verb = new ShareFormula(desk);
     if (look) {
       ShareViews.Share share = verb.preview(slug, choice, by(desk));

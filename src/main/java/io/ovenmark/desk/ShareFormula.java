@@ -56,7 +56,7 @@ public final class ShareFormula {
       boolean prices,
       boolean othersNotes) {
     /** All lines with the conventional formula and all notes, without addresses and prices. */
-    public static final Choice USUAL = new Choice(Optional.empty(), true, false, false, true);
+    public static final Choice USUAL = new Choice(Optional.empty(), true, false, false, false);
   }
 
   /**

@@ -79,7 +79,7 @@ final class ShareArea implements Area {
         !isAsked(context, "reference", "false"),
         isAsked(context, "emails", "true"),
         isAsked(context, "prices", "true"),
-        !isAsked(context, "others", "false"));
+        isAsked(context, "others", "true"));
   }
 
   private static boolean isAsked(Context context, String name, String value) {

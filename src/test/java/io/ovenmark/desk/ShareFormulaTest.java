@@ -28,6 +28,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class ShareFormulaTest {
+  /** With what everybody wrote; the usual choice leaves others' notes out. */
+  private static final Choice WITH_NOTES =
+      new Choice(Optional.empty(), true, false, false, true);
+
   private static final Address LINE = Address.parse(BUN);
 
   @TempDir Path temporary;
@@ -101,7 +105,7 @@ class ShareFormulaTest {
 
   @Test
   void nativeGitClonesChecksAndLogsTheBundle() {
-    Path clone = cloned(Choice.USUAL);
+    Path clone = cloned(WITH_NOTES);
 
     assertThat(git.gitIn(clone, "fsck", "--strict", "--full"))
         .doesNotContain("error", "warning", "missing");
@@ -117,7 +121,7 @@ class ShareFormulaTest {
 
   @Test
   void aFolderIsANotebookThatNativeGitFindsInOrder() throws IOException {
-    Path folder = folder(Choice.USUAL);
+    Path folder = folder(WITH_NOTES);
 
     assertThat(git.gitIn(folder, "fsck", "--strict", "--full"))
         .doesNotContain("error", "warning", "missing");
@@ -133,7 +137,7 @@ class ShareFormulaTest {
 
   @Test
   void historyIsKeptNoteByNoteAuthorByAuthorTimeByTime() {
-    Path folder = folder(Choice.USUAL);
+    Path folder = folder(WITH_NOTES);
 
     try (Notebook shared = Notebook.open(folder)) {
       Notebook own = bench.desk().notebook();
@@ -156,7 +160,7 @@ class ShareFormulaTest {
 
   @Test
   void figuresAreTheSameBeforeAndAfter() {
-    Path folder = folder(Choice.USUAL);
+    Path folder = folder(WITH_NOTES);
 
     try (Desk shared = new Desk(Notebook.open(folder))) {
       assertThat(figures(shared, BUN)).isEqualTo(figures(bench.desk(), BUN));
@@ -167,7 +171,7 @@ class ShareFormulaTest {
 
   @Test
   void bakesFindTheFormulaThatWasWeighed() {
-    Path folder = folder(Choice.USUAL);
+    Path folder = folder(WITH_NOTES);
 
     try (Desk shared = new Desk(Notebook.open(folder))) {
       assertThat(new ShowFormula(shared).call(LINE.at(2)).bakes()).hasSize(1);
@@ -177,7 +181,7 @@ class ShareFormulaTest {
 
   @Test
   void trailersNameTheCommitsAsTheyAreThere() {
-    Path folder = folder(Choice.USUAL);
+    Path folder = folder(WITH_NOTES);
 
     try (Notebook shared = Notebook.open(folder)) {
       Revision restored = shared.newest(LINE);
@@ -191,7 +195,7 @@ class ShareFormulaTest {
 
   @Test
   void nothingElseIsInAnyObject() {
-    Path clone = cloned(Choice.USUAL);
+    Path clone = cloned(WITH_NOTES);
 
     String all = git.gitIn(clone, "cat-file", "--batch", "--batch-all-objects");
     String small = all.toLowerCase(Locale.ROOT);
@@ -203,7 +207,7 @@ class ShareFormulaTest {
 
   @Test
   void noFileOfTheFolderTellsMore() throws IOException {
-    Path folder = folder(Choice.USUAL);
+    Path folder = folder(WITH_NOTES);
 
     try (Stream<Path> files = Files.walk(folder)) {
       for (Path file : files.filter(Files::isRegularFile).toList()) {
@@ -227,7 +231,7 @@ class ShareFormulaTest {
   @Test
   void saysBeforeWhatGoesAlong() {
     ShareViews.Share share =
-        new ShareFormula(bench.desk()).preview(BUN, Choice.USUAL, bench.fixture().by());
+        new ShareFormula(bench.desk()).preview(BUN, WITH_NOTES, bench.fixture().by());
 
     assertThat(share.lines())
         .containsExactly(
@@ -255,22 +259,22 @@ class ShareFormulaTest {
     bench.bun().method("Mix.", "Bake beside the sesame crispbread.").revise("Beside");
 
     ShareViews.Share share =
-        new ShareFormula(bench.desk()).preview(BUN, Choice.USUAL, bench.fixture().by());
+        new ShareFormula(bench.desk()).preview(BUN, WITH_NOTES, bench.fixture().by());
 
     assertThat(share.speaksOfOthers()).containsExactly("formulas/" + BUN + ".json");
   }
 
   @Test
   void refusesWhatIsThereAlready() throws IOException {
-    Path file = bundle(Choice.USUAL);
+    Path file = bundle(WITH_NOTES);
     byte[] before = Files.readAllBytes(file);
 
-    assertThatThrownBy(() -> bundle(Choice.USUAL))
+    assertThatThrownBy(() -> bundle(WITH_NOTES))
         .isInstanceOf(Refusal.class)
         .hasMessageContaining("already");
     assertThat(Files.readAllBytes(file)).isEqualTo(before);
     Files.createDirectories(temporary.resolve("shared/x"));
-    assertThatThrownBy(() -> folder(Choice.USUAL)).hasMessageContaining("already");
+    assertThatThrownBy(() -> folder(WITH_NOTES)).hasMessageContaining("already");
     assertThat(bench.desk().notebook().ownFolder().resolve("sharing")).isEmptyDirectory();
   }
 
@@ -279,7 +283,7 @@ class ShareFormulaTest {
     String before = git.git("for-each-ref");
     int objects = git.git("cat-file", "--batch-check", "--batch-all-objects").length();
 
-    bundle(Choice.USUAL);
+    bundle(WITH_NOTES);
 
     assertThat(git.git("for-each-ref")).isEqualTo(before);
     assertThat(git.git("cat-file", "--batch-check", "--batch-all-objects")).hasSize(objects);
@@ -312,7 +316,7 @@ class ShareFormulaTest {
     bench.bun().set("water=191 g").revise("And once more");
     List<String> own = figures(bench.desk(), BUN);
 
-    Path clone = cloned(Choice.USUAL);
+    Path clone = cloned(WITH_NOTES);
 
     String patches = git.gitIn(clone, "log", "-p", "--all", "--full-history", "-m");
     assertThat(patches).contains("lupin-flour.json", "secret scoop", "Wetter once more");
@@ -327,7 +331,7 @@ class ShareFormulaTest {
       assertThat(figures(shared, BUN)).isEqualTo(own);
     }
     ShareViews.Share share =
-        new ShareFormula(bench.desk()).preview(BUN, Choice.USUAL, bench.fixture().by());
+        new ShareFormula(bench.desk()).preview(BUN, WITH_NOTES, bench.fixture().by());
     assertThat(share.foodsWithPrices()).containsExactly("lupin-flour");
     assertThat(share.withPrices()).isFalse();
     assertThat(share.unknownFields()).isEmpty();
@@ -351,7 +355,7 @@ class ShareFormulaTest {
 
   @Test
   void aFoodThatDiffersInItsPriceAloneIsNoOtherFood() {
-    Path file = bundle(Choice.USUAL);
+    Path file = bundle(WITH_NOTES);
     price("  \"supplier\": \"My mill\"\n");
     TakeIn.Choice choice =
         new TakeIn.Choice(
@@ -375,7 +379,7 @@ class ShareFormulaTest {
     git.git("rm", "-q", "formulas/" + BUN + ".json");
     git.git("commit", "-q", "-m", "The main line gives the bun up");
 
-    Path clone = cloned(Choice.USUAL);
+    Path clone = cloned(WITH_NOTES);
 
     assertThat(git.gitIn(clone, "fsck", "--strict", "--full"))
         .doesNotContain("error", "warning", "missing");
@@ -392,7 +396,7 @@ class ShareFormulaTest {
       assertThat(shared.notebook().published(BUN)).hasSize(1);
     }
     ShareViews.Share share =
-        new ShareFormula(bench.desk()).preview(BUN, Choice.USUAL, bench.fixture().by());
+        new ShareFormula(bench.desk()).preview(BUN, WITH_NOTES, bench.fixture().by());
     assertThat(share.variant()).isEqualTo("egg-free");
     assertThat(share.onMainLine()).isFalse();
     assertThat(share.lines()).containsExactly(new ShareViews.SharedLine(BUN, null, 6));
@@ -427,7 +431,7 @@ class ShareFormulaTest {
 
   @Test
   void notesOfOthersStayWhenTheSharerSaysSo() {
-    Choice choice = new Choice(Optional.empty(), true, false, false, false);
+    Choice choice = Choice.USUAL;
     Path clone = cloned(choice);
 
     assertThat(git.gitIn(clone, "log", "--all", "--format=%B"))
@@ -468,7 +472,7 @@ class ShareFormulaTest {
     git.git("tag", "-a", "-m", "LEAK of a tag", "mine", "main");
     git.git("branch", "LEAK-of-a-branch", "main");
 
-    Path clone = cloned(Choice.USUAL);
+    Path clone = cloned(WITH_NOTES);
 
     assertThat(git.gitIn(clone, "cat-file", "--batch", "--batch-all-objects"))
         .doesNotContain("LEAK", "54.1 N", "other.hand@", "bench@");

@@ -29,6 +29,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 class TakeInTest {
+  private static final Choice WITH_NOTES =
+      new Choice(Optional.empty(), true, false, false, true);
+
   private static final Address LINE = Address.parse(BUN);
   private static final Address VARIANT = Address.parse(BUN + "/egg-free");
 
@@ -44,7 +47,7 @@ class TakeInTest {
     bench = new ShareBench(Files.createDirectories(shared.resolve("own")));
     bundle = shared.resolve("bun.bundle");
     new ShareFormula(bench.desk())
-        .bundle(BUN, Choice.USUAL, bundle, bench.fixture().by(), Progress.UNWATCHED);
+        .bundle(BUN, WITH_NOTES, bundle, bench.fixture().by(), Progress.UNWATCHED);
   }
 
   @AfterAll
@@ -388,7 +391,7 @@ class TakeInTest {
     take(bundle, TakeIn.Choice.NONE);
     Path again = temporary.resolve("again");
     new ShareFormula(desk)
-        .folder(BUN, Choice.USUAL, again, fixture.by(), Progress.UNWATCHED);
+        .folder(BUN, WITH_NOTES, again, fixture.by(), Progress.UNWATCHED);
 
     try (Desk third = new Desk(Notebook.open(again))) {
       List<String> figures = ShareFormulaTest.figures(third, BUN);
