@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.deque.html.axecore.playwright.AxeBuilder;
 import com.deque.html.axecore.results.Rule;
+import com.google.gson.JsonObject;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserContext;
+import com.microsoft.playwright.CDPSession;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
@@ -17,6 +19,10 @@ import java.util.List;
  * A browser window on a viewer that keeps an eye on what must never happen: errors in the console,
  * violations of the content security policy, requests to elsewhere. Closing it checks them.
  *
+ * <p>With the system property {@code ovenmark.slow} set to a number the browser has that many times
+ * less of the processor and waits {@value #LATENCY_MS} ms for each answer. What a test does not wait
+ * for then shows itself.
+ *
  * <pre>{@code
  * try (Visit visit = Visit.of(RunningBench.FULL, browser)) {
  *   visit.to("/formulas/seeded-lupin-bun");
@@ -27,6 +33,8 @@ final class Visit implements AutoCloseable {
   static final int DESK = 1440;
   static final int PHONE = 390;
 
+  private static final int SLOW = Integer.getInteger("ovenmark.slow", 1);
+  private static final int LATENCY_MS = 150;
   private static final int TIMEOUT_MS = 10_000;
 
   private final String root;
@@ -40,8 +48,11 @@ final class Visit implements AutoCloseable {
     context.addInitScript(
         "addEventListener('securitypolicyviolation', event =>"
             + " console.error('policy: ' + event.violatedDirective + ' ' + event.blockedURI))");
-    context.setDefaultTimeout(TIMEOUT_MS);
+    context.setDefaultTimeout(SLOW * TIMEOUT_MS);
     page = context.newPage();
+    if (SLOW > 1) {
+      slow(page);
+    }
     page.onConsoleMessage(
         message -> {
           if (message.type().equals("error") || message.type().equals("warning")) {
@@ -60,6 +71,20 @@ final class Visit implements AutoCloseable {
             complaints.add("elsewhere: " + request.url());
           }
         });
+  }
+
+  private static void slow(Page page) {
+    CDPSession browser = page.context().newCDPSession(page);
+    JsonObject processor = new JsonObject();
+    processor.addProperty("rate", SLOW);
+    browser.send("Emulation.setCPUThrottlingRate", processor);
+    JsonObject network = new JsonObject();
+    network.addProperty("offline", false);
+    network.addProperty("latency", LATENCY_MS);
+    network.addProperty("downloadThroughput", -1);
+    network.addProperty("uploadThroughput", -1);
+    browser.send("Network.enable");
+    browser.send("Network.emulateNetworkConditions", network);
   }
 
   /** A window of a desk's width. */
