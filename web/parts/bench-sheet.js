@@ -149,6 +149,7 @@ function method(sheet, ticks, box) {
             </li>`,
           )}
         </ol>
+        ${sheet.named_unweighed.map(({text}) => html`<p class="problem">${text}</p>`)}
       </section>`;
 }
 

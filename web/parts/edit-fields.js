@@ -235,6 +235,11 @@ export function methodFields(state, ui) {
         },
       )}
     </ol>
+    <div role="status">
+      ${(state.sheet?.sheet.named_unweighed ?? []).map(
+        ({text}) => html`<p class="problem">${text}</p>`,
+      )}
+    </div>
     <p class="actions">
       <button type="button" id="add-step" @click=${() => addStep(state)}>Add a step</button>
     </p>

@@ -46,6 +46,7 @@ export const cardView = {
         The same revision with the same choices gives the same card. Its figures are an aid, not a
         label: local law and licensed practice decide what may be declared.
       </p>
+      ${card.remarks.map((words) => html`<p class="problem">${words}</p>`)}
       <div class="card-columns">
         <div class="card-choices">${choices(data, tools)}</div>
         <section class="card-preview" aria-labelledby="card-preview-title">

@@ -97,6 +97,9 @@ final class CardCommand extends DeskCommand {
                   case SHORT -> sheet.shortText().text();
                   case JSON_LD -> Json.readable(sheet.jsonLd());
                 }));
+    if (!json()) {
+      sheet.remarks().forEach(remark -> err().wrapped(remark, ""));
+    }
     return ExitCode.DONE;
   }
 

@@ -242,6 +242,7 @@ final class SheetText {
     for (int i = 0; i < sheet.method().size(); i++) {
       out.wrapped("  " + (i + 1) + ". " + sheet.method().get(i), "     ");
     }
+    sheet.namedUnweighed().forEach(named -> out.wrapped("  " + named.text(), "    "));
   }
 
   private void storage() {

@@ -29,6 +29,7 @@ public final class CardViews {
    * @param allergensUnknownIn foods of which that is not known
    * @param cautions what to mind, first what the formula calls for
    * @param storage how to keep it, or null
+   * @param remarks what to look at before it is published; not on the card
    * @param markdown the card as Markdown
    * @param text the card as plain text of at most 5 000 signs
    * @param shortText the same with at most 1 500
@@ -52,6 +53,7 @@ public final class CardViews {
       List<String> allergensUnknownIn,
       List<CautionView> cautions,
       String storage,
+      List<String> remarks,
       String markdown,
       TextView text,
       TextView shortText,

@@ -17,6 +17,7 @@ import io.ovenmark.publish.card.CardMarkdown;
 import io.ovenmark.publish.card.CardPhoto;
 import io.ovenmark.publish.card.CardText;
 import io.ovenmark.publish.card.KitchenMeasure;
+import io.ovenmark.worksheet.Worksheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -32,6 +33,7 @@ public final class MakeCard {
   private final Desk desk;
 
   private record Made(
+      Worksheet worksheet,
       Card card,
       CardChoices choices,
       Optional<Photo> photo,
@@ -93,6 +95,7 @@ public final class MakeCard {
         card.allergensUnknownIn(),
         made.cautions(),
         card.storage().orElse(null),
+        UnweighedFoods.remarks(desk, made.worksheet()),
         CardMarkdown.of(card),
         text(card, CardText.LONG),
         text(card, CardText.SHORT),
@@ -151,6 +154,7 @@ public final class MakeCard {
             picture,
             worded.stream().map(Caution::words).toList());
     return new Made(
+        sheet.worksheet(),
         CardMaker.of(sheet.worksheet(), facts, choices),
         choices,
         photo,

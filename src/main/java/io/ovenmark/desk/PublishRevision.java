@@ -105,6 +105,7 @@ public final class PublishRevision {
               + String.join(", ", sheet.worksheet().allergensUnknownIn())
               + ": read the packages before it is served.");
     }
+    remarks.addAll(UnweighedFoods.remarks(desk, sheet.worksheet()));
     return new WriteViews.Published(
         WriteParts.revision(revision),
         tag.map(TagFacts::name).orElse(null),

@@ -185,6 +185,7 @@ public final class ShowFormula {
         ratios(worksheet),
         worksheet.lines().stream().map(ShowFormula::line).toList(),
         formula.method(),
+        UnweighedFoods.views(desk, worksheet),
         formula.bake().stream().map(ShowFormula::stage).toList(),
         formula.storage().orElse(null),
         macros,

@@ -283,7 +283,7 @@ public final class ShowLabel {
     return Double.isFinite(bound) ? bound : null;
   }
 
-  private static List<String> remarks(Label label, List<Region> regions) {
+  private List<String> remarks(Label label, List<Region> regions) {
     List<String> remarks = new ArrayList<>();
     remarks.add(
         "A piece holds the same as dough and as baked: what leaves in the oven is water.");
@@ -295,6 +295,7 @@ public final class ShowLabel {
           "The mass of a piece is not known: state the pieces or the dough of a piece in the"
               + " formula.");
     }
+    remarks.addAll(UnweighedFoods.remarks(desk, label.sheet()));
     return remarks;
   }
 }

@@ -125,6 +125,7 @@ public final class Views {
    * @param ratios liquid ratio and dough moisture
    * @param lines the ingredients
    * @param method the steps
+   * @param namedUnweighed foods that the steps name although no line weighs them
    * @param bake the stages in the oven
    * @param storage how to keep what was baked, or null
    * @param macros for each basis
@@ -160,6 +161,7 @@ public final class Views {
       FigureSet ratios,
       List<LineView> lines,
       List<String> method,
+      List<UnweighedView> namedUnweighed,
       List<StageView> bake,
       String storage,
       Map<String, FigureSet> macros,
@@ -224,6 +226,15 @@ public final class Views {
       String steam,
       String vessel,
       String note) {}
+
+  /**
+   * A food that a step names although no line weighs it.
+   *
+   * @param step number of the step, from 1
+   * @param words as the step has them
+   * @param text what follows from that, in a sentence
+   */
+  public record UnweighedView(int step, String words, String text) {}
 
   /**
    * Something that a figure needed and that is not known.

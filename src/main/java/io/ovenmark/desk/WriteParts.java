@@ -14,6 +14,9 @@ import io.ovenmark.notebook.Refusal;
 import io.ovenmark.notebook.Revision;
 import io.ovenmark.notebook.store.StoreException;
 import io.ovenmark.pantry.Food;
+import io.ovenmark.worksheet.Unknown;
+import io.ovenmark.worksheet.Worksheet;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -81,18 +84,24 @@ final class WriteParts {
     return Address.latest(address.formula(), address.variant());
   }
 
-  /** What a person should know about the masses of a revision's lines. */
-  private static List<String> unweighed(Desk desk, Revision revision) {
-    return desk.sheet(revision, List.of()).worksheet().unknowns().stream()
-        .filter(unknown -> unknown.nutrient().equals("mass"))
-        .map(
-            unknown ->
-                "How much "
-                    + unknown.line().replace('-', ' ')
-                    + " weighs is not known: "
-                    + unknown.why()
-                    + ".")
-        .toList();
+  /** What a person should know about a revision's lines, and what its method names besides them. */
+  private static List<String> remarks(Desk desk, Optional<Revision> before, Revision revision) {
+    Worksheet sheet = desk.sheet(revision, List.of()).worksheet();
+    List<String> remarks = new ArrayList<>();
+    for (Unknown unknown : sheet.unknowns()) {
+      if (unknown.nutrient().equals("mass")) {
+        remarks.add(
+            "How much "
+                + unknown.line().replace('-', ' ')
+                + " weighs is not known: "
+                + unknown.why()
+                + ".");
+      }
+    }
+    Optional<Worksheet> old =
+        before.map(earlier -> desk.sheet(earlier, List.of()).worksheet());
+    remarks.addAll(UnweighedFoods.newIn(desk, old, sheet));
+    return List.copyOf(remarks);
   }
 
   /**
@@ -116,7 +125,7 @@ final class WriteParts {
   static Changed changed(Desk desk, Optional<Revision> before, Revision revision) {
     try {
       if (before.isEmpty()) {
-        return new Changed(List.of(), null, unweighed(desk, revision));
+        return new Changed(List.of(), null, remarks(desk, before, revision));
       }
       List<Views.ChangeView> changes =
           changes(
@@ -127,7 +136,7 @@ final class WriteParts {
               desk.notebook().at(revision.commit()));
       ComparisonViews.ComparisonView comparison =
           new CompareRevisions(desk).call(before.get().address(), revision.address());
-      return new Changed(changes, comparison, unweighed(desk, revision));
+      return new Changed(changes, comparison, remarks(desk, before, revision));
     } catch (UnreadableException | StoreException e) {
       return new Changed(
           List.of(),

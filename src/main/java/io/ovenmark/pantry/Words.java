@@ -5,12 +5,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** Small help with English words. */
-final class Words {
+/** Small help with English words, so that names that people write otherwise are found the same. */
+public final class Words {
   private Words() {}
 
-  /** The words of a text in lower case without accents; letters and digits only. */
-  static List<String> of(String text) {
+  /**
+   * The words of a text.
+   *
+   * @param text any text
+   * @return its words in lower case without accents; letters and digits only
+   */
+  public static List<String> of(String text) {
     String plain = text;
     if (!text.chars().allMatch(c -> c < 128)) {
       plain = Normalizer.normalize(text, Normalizer.Form.NFD).replaceAll("\\p{M}", "");
@@ -33,8 +38,11 @@ final class Words {
   /**
    * The singular of a lower-case word, by its ending; good enough to compare two words that were
    * both treated so.
+   *
+   * @param word a word as {@link #of} gives it
+   * @return the singular, the word itself when it is none
    */
-  static String singular(String word) {
+  public static String singular(String word) {
     int length = word.length();
     if (length < 4 || !word.endsWith("s") || word.endsWith("ss") || word.endsWith("us")) {
       return word;

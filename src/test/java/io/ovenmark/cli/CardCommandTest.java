@@ -54,6 +54,22 @@ class CardCommandTest {
         .contains("with those who treat them.");
   }
 
+  @Test
+  void whatTheMethodNamesAndNoLineWeighsIsARemarkBesideTheCard() {
+    String shiny = "method.+=Brush with honey and bake.";
+    Bench.Result revised = bench.must("revise", BUN, "--set", shiny, "--note", "A shine");
+    assertThat(revised.out()).contains("names “honey”, but no line weighs that");
+    revised = bench.must("revise", BUN, "--set", "water+=2g", "--note", "Softer");
+    assertThat(revised.out()).doesNotContain("honey");
+
+    Bench.Result result = bench.must("card", BUN, "--form", "text");
+
+    assertThat(result.err()).contains("names “honey”, but no line weighs that");
+    assertThat(result.out()).doesNotContain("no line weighs");
+    assertThat(bench.must("show", BUN).out()).contains("names “honey”");
+    assertThat(bench.must("card", BUN, "--json").err()).isEmpty();
+  }
+
   @ParameterizedTest
   @CsvSource({
     "--word, xylitol=Careful., There is no caution",

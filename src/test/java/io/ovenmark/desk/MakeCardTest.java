@@ -2,6 +2,7 @@ package io.ovenmark.desk;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import io.ovenmark.notebook.Address;
 import io.ovenmark.notebook.Refusal;
@@ -118,5 +119,29 @@ class MakeCardTest {
                 new MakeCard(bench.desk())
                     .call(Address.parse("seeded-lupin-bun@edited"), CardOrder.USUAL))
         .hasMessageContaining("A card is made of a revision");
+  }
+
+  @Test
+  void whatTheMethodNamesAndNoLineWeighsIsToldBesideTheCardAndNotOnIt() {
+    bench
+        .fixture()
+        .formula("seeded-lupin-bun")
+        .method("Mix it.", "Brush with butter and bake.")
+        .revise("A shine");
+
+    CardViews.CardSheet card = new MakeCard(bench.desk()).call(BUN, CardOrder.USUAL);
+
+    assertThat(card.remarks())
+        .containsExactly(
+            "Step 2 names “butter”, but no line weighs that: figures and allergens leave it out."
+                + " Add a line for it, or change the step.");
+    assertThat(card.markdown()).contains("Brush with butter").doesNotContain("leave it out");
+    assertThat(new ShowFormula(bench.desk()).call(BUN).namedUnweighed())
+        .extracting(Views.UnweighedView::step, Views.UnweighedView::words)
+        .containsExactly(tuple(2, "butter"));
+    assertThat(new ShowLabel(bench.desk()).call(BUN, LabelChoices.USUAL).remarks())
+        .contains(card.remarks().get(0));
+    assertThat(new PublishRevision(bench.desk()).preview(BUN).remarks())
+        .contains(card.remarks().get(0));
   }
 }

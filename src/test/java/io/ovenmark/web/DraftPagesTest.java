@@ -314,6 +314,33 @@ class DraftPagesTest {
   }
 
   @Test
+  void aStepThatNamesWhatNoLineWeighsIsPointedOutWhileTyping(Browser browser) {
+    try (Visit visit = visit(browser, Visit.DESK, begin("seeded-lupin-bun"))) {
+      Locator said = visit.at(".edit-method [role=status]");
+      assertThat(said).isEmpty();
+      button(visit, "Add a step").click();
+      visit.at(".edit-steps textarea").last().fill("Brush with honey.");
+      assertThat(said).containsText("names “honey”, but no line weighs that");
+      visit.assertAccessible();
+      visit.at(".edit-steps textarea").last().fill("Brush with water.");
+      assertThat(said).isEmpty();
+    }
+  }
+
+  @Test
+  void howToKeepItIsTypedAndSaved(Browser browser) {
+    try (Visit visit = visit(browser, Visit.DESK, begin("seeded-lupin-bun"))) {
+      visit.at("summary:has-text('Description, storage')").click();
+      visit.page().getByLabel("Storage, how to keep what was baked").fill("Two days in a box.");
+      waitUntilKept(visit);
+      saveAs(visit, "How to keep it");
+      visit.page().waitForURL("**/formulas/seeded-lupin-bun?a=5&b=6");
+      assertThat(bench.desk().notebook().formula(newest()).storage())
+          .isEqualTo(Optional.of("Two days in a box."));
+    }
+  }
+
+  @Test
   void whatOthersChangedElsewhereIsMergedAndTold(Browser browser) {
     DraftViews.DraftView draft = begin("seeded-lupin-bun");
     try (Visit visit = visit(browser, Visit.DESK, draft)) {
