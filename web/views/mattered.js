@@ -29,11 +29,28 @@ export const matteredView = {
     return html`<article class="page mattered">
       ${head(sheet, place, tools)}
       ${told.length > 0 ? html`${contents(told)} ${effectLegend()}` : nothing}
-      ${told.map((outcome) => section(outcome, sheet, data, tools))} ${missing(untold)}
+      ${outcomes(told, (outcome) => section(outcome, sheet, data, tools))} ${missing(untold)}
       ${method(sheet)}
     </article>`;
   },
 };
+
+// What stands out first; where something does, the rest is folded away.
+function outcomes(told, drawn) {
+  const clear = told.filter(standsOut);
+  const others = told.filter((outcome) => !standsOut(outcome));
+  return clear.length === 0 || others.length === 0
+    ? told.map(drawn)
+    : html`${clear.map(drawn)}
+        <details class="mattered-others">
+          <summary><h2>${count(others.length, "outcome")} of which nothing can be told yet</h2></summary>
+          ${others.map(drawn)}
+        </details>`;
+}
+
+function standsOut(outcome) {
+  return outcome.effects.some(({standing}) => standing === "clear");
+}
 
 function head(sheet, place, tools) {
   const {formula, variant} = sheet;
@@ -68,13 +85,20 @@ function head(sheet, place, tools) {
 function contents(told) {
   return html`<nav class="mattered-contents" aria-label="Outcomes">
     ${told.map(
-      (outcome) => html`<a href=${"#" + anchor(outcome)}
-        >${capital(outcome.label)}${outcome.effects.some(({standing}) => standing === "clear")
+      (outcome) => html`<a href=${"#" + anchor(outcome)} @click=${() => unfold(outcome)}
+        >${capital(outcome.label)}${standsOut(outcome)
           ? html` <span class="mattered-clear"><span aria-hidden="true">●</span
               ><span class="unseen">something stands out</span></span>`
           : nothing}</a>`,
     )}
   </nav>`;
+}
+
+function unfold(outcome) {
+  const fold = document.getElementById(anchor(outcome)).closest("details");
+  if (fold) {
+    fold.open = true;
+  }
 }
 
 function anchor(outcome) {

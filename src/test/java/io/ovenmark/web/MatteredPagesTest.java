@@ -54,6 +54,21 @@ class MatteredPagesTest {
   }
 
   @Test
+  void outcomesOfWhichNothingStandsOutAreFoldedUntilTheyAreAskedFor(Browser browser) {
+    try (Visit visit = Visit.on(bench.viewer(), browser, Visit.DESK, ColorScheme.LIGHT)) {
+      visit.to("/mattered/seeded-lupin-bun@13");
+      Locator liking = visit.at("#of-liking");
+      assertThat(visit.at(".mattered-others > summary").innerText())
+          .matches("\\d+ outcomes of which nothing can be told yet");
+      assertThat(liking.isVisible()).isFalse();
+      visit.at(".mattered-contents a:text('Liking')").click();
+      liking.waitFor();
+      assertThat(visit.at("#of-height-mm").isVisible()).isTrue();
+      visit.assertAccessible();
+    }
+  }
+
+  @Test
   void theBakesOfVariantsAreCountedOnWish(Browser browser) {
     try (Visit visit = Visit.on(bench.viewer(), browser, Visit.DESK)) {
       visit.to("/mattered/seeded-lupin-bun");
