@@ -46,6 +46,9 @@ public final class CardMaker {
 
   private static final int DIAL = 5;
 
+  /** A share of a piece that is none: a mass divided by a mass is seldom even. */
+  private static final double EVEN = 0.05;
+
   /** A word that stands well before "rack". */
   private static final Pattern WORD = Pattern.compile("[\\p{IsLatin}-]+");
 
@@ -99,8 +102,18 @@ public final class CardMaker {
         choices.times());
   }
 
+  /** A number of pieces that somebody can shape: whole ones, unless it is less than one. */
+  private static Quantity whole(Quantity pieces) {
+    if (!pieces.isKnown() || pieces.low() < 1) {
+      return pieces;
+    }
+    double nearest = Math.rint(pieces.low());
+    boolean even = Math.abs(pieces.low() - nearest) < EVEN;
+    return Quantity.known(even ? nearest : Math.floor(pieces.low()));
+  }
+
   private static String count(Quantity pieces) {
-    String number = FigureText.of(pieces);
+    String number = FigureText.of(whole(pieces));
     return number + (number.equals("1") ? " piece" : " pieces");
   }
 
@@ -111,7 +124,17 @@ public final class CardMaker {
     Quantity baked = sheet.bakedPerPieceGrams();
     return count
         + (dough.isUnknown() ? ", of unknown mass" : " of " + units.mass(dough) + " dough")
+        + left(pieces, dough, units)
         + (baked.isKnown() ? ", " + units.mass(baked) + " baked" : "; not weighed after baking");
+  }
+
+  /** The dough that is not enough for one more piece. */
+  private static String left(Quantity pieces, Quantity dough, ShownUnits units) {
+    if (!pieces.isKnown() || !dough.isKnown()) {
+      return "";
+    }
+    double share = pieces.low() - whole(pieces).low();
+    return share < EVEN ? "" : " (" + units.mass(dough.times(share)) + " over)";
   }
 
   private static ShownUnits units(CardChoices choices) {

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import io.ovenmark.formula.BakeSetting;
 import io.ovenmark.formula.Formula;
+import io.ovenmark.formula.FormulaEdit;
 import io.ovenmark.formula.Line;
 import io.ovenmark.formula.Yield;
 import io.ovenmark.measure.Amount;
@@ -95,6 +96,23 @@ class CardTest {
     assertThat(twice.servings()).contains("8 pieces");
     assertThat(twice.figures()).isEqualTo(once.figures());
     assertThat(twice.basis()).anyMatch(text -> text.startsWith("Amounts are 2 times the formula"));
+  }
+
+  @Test
+  void onlyWholePiecesAreCountedAndTheDoughLeftIsStated() {
+    Formula formula =
+        new FormulaEdit(Formula.named("Bun"))
+            .add("lupin-flour=100 g")
+            .add("water=110 g")
+            .set("yield.dough_per_piece_g=50")
+            .formula();
+
+    assertThat(card(formula, CardChoices.USUAL).yield())
+        .isEqualTo("4 pieces of 50 g dough (10 g over); not weighed after baking");
+    assertThat(card(formula, CardChoices.USUAL).servings()).contains("4 pieces");
+    assertThat(card(formula, times(5)).yield()).startsWith("21 pieces of 50 g dough;");
+    assertThat(card(formula, times(0.2)).yield()).startsWith("0.84 pieces of 50 g dough;");
+    assertThat(card(bun("Bun"), times(0.625)).servings()).contains("2 pieces");
   }
 
   @Test
