@@ -102,81 +102,31 @@ public record Write(
     others.remove(path);
     SortedMap<String, BlobId> more = new TreeMap<>(kept);
     more.put(path, blob);
-    return new Write(
-        branch,
-        expectedHead,
-        otherParents,
-        others,
-        more,
-        author,
-        time,
-        message,
-        trailers,
-        companions);
+    return changed(expectedHead, otherParents, others, more, trailers, companions);
   }
 
   /** The same write with one more trailer. */
   public Write trailer(String key, String value) {
     SortedMap<String, String> more = new TreeMap<>(trailers);
     more.put(key, value);
-    return new Write(
-        branch,
-        expectedHead,
-        otherParents,
-        changes,
-        kept,
-        author,
-        time,
-        message,
-        more,
-        companions);
+    return changed(expectedHead, otherParents, changes, kept, more, companions);
   }
 
   /** The same write together with branches and tags. */
   public Write with(List<Companion> others) {
-    return new Write(
-        branch,
-        expectedHead,
-        otherParents,
-        changes,
-        kept,
-        author,
-        time,
-        message,
-        trailers,
-        others);
+    return changed(expectedHead, otherParents, changes, kept, trailers, others);
   }
 
   /** The same write as a merge of one more commit. */
   public Write merging(CommitId parent) {
     List<CommitId> more = new ArrayList<>(otherParents);
     more.add(parent);
-    return new Write(
-        branch,
-        expectedHead,
-        more,
-        changes,
-        kept,
-        author,
-        time,
-        message,
-        trailers,
-        companions);
+    return changed(expectedHead, more, changes, kept, trailers, companions);
   }
 
   /** The same write on another head, to be tried again after {@link WriteOutcome.Moved}. */
   public Write onto(Optional<CommitId> head) {
-    return new Write(
-        branch,
-        head,
-        otherParents,
-        changes,
-        kept,
-        author,
-        time,
-        message,
-        trailers,
-        companions);
+    return changed(head, otherParents, changes, kept, trailers, companions);
   }
 
   private Write change(String path, Optional<byte[]> bytes) {
@@ -184,16 +134,17 @@ public record Write(
     more.put(path, bytes);
     SortedMap<String, BlobId> others = new TreeMap<>(kept);
     others.remove(path);
+    return changed(expectedHead, otherParents, more, others, trailers, companions);
+  }
+
+  private Write changed(
+      Optional<CommitId> head,
+      List<CommitId> parents,
+      SortedMap<String, Optional<byte[]>> files,
+      SortedMap<String, BlobId> contents,
+      SortedMap<String, String> lines,
+      List<Companion> others) {
     return new Write(
-        branch,
-        expectedHead,
-        otherParents,
-        more,
-        others,
-        author,
-        time,
-        message,
-        trailers,
-        companions);
+        branch, head, parents, files, contents, author, time, message, lines, others);
   }
 }
