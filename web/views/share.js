@@ -10,7 +10,7 @@ import {notice} from "/parts/notices.js";
 export const shareView = {
   async load({parts, query}, {signal}) {
     const chosen = {
-      reference: query.get("reference") !== "false",
+      reference: query.get("reference") === "true",
       emails: query.get("emails") === "true",
       prices: query.get("prices") === "true",
       others: query.get("others") === "true",

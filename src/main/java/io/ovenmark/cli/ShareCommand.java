@@ -17,9 +17,9 @@ import picocli.CommandLine.Parameters;
     name = "share",
     header = "Write one formula with its history for somebody else.",
     description = {
-      "Write one formula with its history, variants, bakes and photos, and the foods, goals and"
-          + " reference formula that its figures rest on, as a notebook of its own: a bundle when"
-          + " the name ends in .bundle, else a folder. Nothing else of this notebook goes along:"
+      "Write one formula with its history, variants, bakes and photos, and the foods and goals"
+          + " that its figures rest on, as a notebook of its own: a bundle when the name ends in"
+          + " .bundle, else a folder. Nothing else of this notebook goes along:"
           + " commits about other things stay, notes that speak of other formulas are cut, pictures"
           + " lose what they say of place and camera, e-mail addresses and prices stay unless you"
           + " say so. Names of those who wrote go along. Ovenmark takes it in with \"take-in\";"
@@ -50,9 +50,9 @@ final class ShareCommand extends WritingCommand {
   private boolean look;
 
   @Option(
-      names = "--without-reference",
-      description = "Leave out the conventional formula that it was rebuilt from.")
-  private boolean withoutReference;
+      names = "--with-reference",
+      description = "Keep the conventional formula that it was rebuilt from, without its bakes.")
+  private boolean withReference;
 
   @Option(names = "--with-emails", description = "Keep the e-mail addresses of those who wrote.")
   private boolean withEmails;
@@ -77,7 +77,7 @@ final class ShareCommand extends WritingCommand {
     String slug = address.formula();
     ShareFormula.Choice choice =
         new ShareFormula.Choice(
-            address.variant(), !withoutReference, withEmails, withPrices, withOthersNotes);
+            address.variant(), withReference, withEmails, withPrices, withOthersNotes);
     ShareFormula verb = new ShareFormula(desk);
     if (look) {
       ShareViews.Share share = verb.preview(slug, choice, by(desk));

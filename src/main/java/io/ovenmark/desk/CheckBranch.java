@@ -170,11 +170,13 @@ final class CheckBranch {
         .filter(reference -> !mainFiles.contains("formulas/" + reference + ".json"))
         .ifPresent(
             reference ->
-                log.wrong(
+                log.notice(
                     path + ", field reference",
                     line(),
-                    "There is no formula \"" + reference + "\" to be the reference.",
-                    "Name a formula of the notebook, or take the field out."));
+                    "The formula that it was rebuilt from, \""
+                        + reference
+                        + "\", is not in this notebook.",
+                    "Leave it, name a formula of the notebook, or take the field out."));
   }
 
   private void bake(String path, Bake bake) {

@@ -55,8 +55,8 @@ public final class ShareFormula {
       boolean emails,
       boolean prices,
       boolean othersNotes) {
-    /** All lines with the conventional formula and all notes, without addresses and prices. */
-    public static final Choice USUAL = new Choice(Optional.empty(), true, false, false, false);
+    /** All lines, and nothing of what stays unless somebody wants it to go along. */
+    public static final Choice USUAL = new Choice(Optional.empty(), false, false, false, false);
   }
 
   /**

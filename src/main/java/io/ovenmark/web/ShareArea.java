@@ -76,14 +76,14 @@ final class ShareArea implements Area {
   private static ShareFormula.Choice choice(Context context) {
     return new ShareFormula.Choice(
         Asked.optional(context, "variant"),
-        !isAsked(context, "reference", "false"),
-        isAsked(context, "emails", "true"),
-        isAsked(context, "prices", "true"),
-        isAsked(context, "others", "true"));
+        isAsked(context, "reference"),
+        isAsked(context, "emails"),
+        isAsked(context, "prices"),
+        isAsked(context, "others"));
   }
 
-  private static boolean isAsked(Context context, String name, String value) {
-    return Asked.optional(context, name).equals(Optional.of(value));
+  private static boolean isAsked(Context context, String name) {
+    return Asked.optional(context, name).equals(Optional.of("true"));
   }
 
   /** Made anew for each download, since it is gone when it was read. */

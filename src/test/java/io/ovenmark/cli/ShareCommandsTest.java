@@ -49,7 +49,18 @@ class ShareCommandsTest {
     assertThat(colleague.run("take-in", "bun.bundle").code()).isEqualTo(1);
     assertThat(colleague.must("take-in", "bun.bundle", "--as", "harbour-bun").out())
         .contains("harbour-bun@3");
-    assertThat(colleague.must("check").out()).doesNotContain("damaged");
+    assertThat(colleague.must("check").out())
+        .contains("\"wheat-bun\", is not in this notebook.")
+        .contains("nothing is wrong");
+  }
+
+  @Test
+  void theFormulaThatItWasRebuiltFromGoesAlongOnWishOnly() {
+    assertThat(bench.must("share", "seeded-lupin-bun", "--look").out())
+        .contains("Rebuilt from wheat-bun, which stays");
+    bench.must("share", "seeded-lupin-bun", bundle.toString(), "--with-reference");
+    assertThat(colleague.must("take-in", "bun.bundle").out()).contains("wheat-bun");
+    assertThat(colleague.must("list").out()).contains("wheat-bun");
   }
 
   @Test

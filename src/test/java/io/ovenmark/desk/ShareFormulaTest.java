@@ -430,9 +430,13 @@ class ShareFormulaTest {
   }
 
   @Test
-  void notesOfOthersStayWhenTheSharerSaysSo() {
+  void unlessTheSharerSaysSoNotesOfOthersAndOtherFormulasStay() {
     Choice choice = Choice.USUAL;
     Path clone = cloned(choice);
+
+    assertThat(git.gitIn(clone, "log", "--all", "--name-only", "--format="))
+        .contains("formulas/" + BUN + ".json")
+        .doesNotContain("formulas/wheat-bun.json", "pantry/wheat-flour-bread.json");
 
     assertThat(git.gitIn(clone, "log", "--all", "--format=%B"))
         .contains("Wetter", "The first dough tore.", "the note stays with who wrote it")
